@@ -1,0 +1,68 @@
+import type { AttributeKey } from '../attributes/attributes.ts';
+import type { Outcome } from '../flow/knowledge.ts';
+import type { Caution } from '../profile/profile.ts';
+import type { BoxFit } from '../sizing/advice.ts';
+import type { Shoe } from '../stock/shoe.ts';
+
+export interface Shortlist {
+  readonly outcome: Outcome;
+  /** One, or one for each part of a split profile. Empty unless the outcome is `shortlist`. */
+  readonly lineUps: readonly LineUp[];
+  readonly cautions: readonly Caution[];
+}
+
+/** The few pairs to try. */
+export interface LineUp {
+  /** `all`, or a profile part's `for`. */
+  readonly for: string;
+  readonly entries: readonly Entry[];
+  /** The next best, for "show more", without parts. */
+  readonly more: readonly Entry[];
+  /** How many shoes each must removed. */
+  readonly removed: readonly { readonly must: string; readonly count: number }[];
+  /** Only when nothing is left: dropping this one must would give so many pairs. */
+  readonly ifDropped: readonly { readonly must: string; readonly pairs: number }[];
+  /** `closest` on paper, or a close call where the feet decide. */
+  readonly sureness: 'closest-on-paper' | 'feet-decide' | 'none';
+  /** The one answer whose change would change the first pair. */
+  readonly whatIf?: { readonly question: string; readonly shoe: string };
+}
+
+export interface Entry {
+  readonly shoe: Shoe;
+  /** 1 is first. Printed as a letter: A, B, C. */
+  readonly place: number;
+  readonly part: Part;
+  /** First to fetch, then the second where in doubt. */
+  readonly boxes: readonly BoxFit[];
+  readonly lastPair: boolean;
+  readonly reasons: readonly Meets[];
+  readonly misgivings: readonly Meets[];
+  readonly easeIn: EaseIn | null;
+  /** Needed but not recorded for this shoe. */
+  readonly unknown: readonly AttributeKey[];
+  /** Overall desirability, 0 to 1. It only orders; it is never shown. */
+  readonly desirability: number;
+}
+
+/** What a pair is there for: `closest`, `also-close`, or a contrast such as `softer`, `lower`, `lighter`, `firmer-inner`, `cheaper`. */
+export type Part = string;
+
+/** One reason or misgiving, in code. Words: `reason.<code>` or `misgiving.<code>`. */
+export interface Meets {
+  /** `<attribute>-meets`, `<attribute>-more`, `<attribute>-less`, or a named one such as `tall-and-soft`. */
+  readonly code: string;
+  readonly attribute?: AttributeKey;
+  /** The answer or observation it is traced to. */
+  readonly from: string;
+}
+
+/** How to change over from today's shoe. Words: `easeIn.<trigger>`. */
+export interface EaseIn {
+  readonly triggers: readonly ('lower-drop' | 'thinner-bendier' | 'tall-rocker' | 'plate')[];
+  /** The customer's own unit. */
+  readonly unit: string;
+  /** Week by week: share of the usual load in the new pair, 0 to 1. */
+  readonly weeks: readonly { readonly week: number; readonly share: number }[];
+  readonly source: string;
+}
