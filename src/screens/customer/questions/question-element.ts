@@ -1,0 +1,28 @@
+import { property } from 'lit/decorators.js';
+import type { Answer } from '../../../flow/answers.ts';
+import type { Question } from '../../../flow/format.ts';
+import type { Words } from '../../../words/words.ts';
+import { LightElement } from '../../parts/light-element.ts';
+import { AnsweredEvent, type Offered } from '../../parts/offered.ts';
+
+/** What every question's element is given, and the one thing it gives back. */
+export abstract class QuestionElement<Q extends Question = Question> extends LightElement {
+  @property({ attribute: false }) question!: Q;
+  @property({ attribute: false }) answer: Answer | undefined;
+  @property({ attribute: false }) offered: readonly Offered[] = [];
+  @property({ attribute: false }) words!: Words;
+
+  protected give(value: Answer): void {
+    this.dispatchEvent(new AnsweredEvent(value));
+  }
+
+  /** The words of this question: `option.none` → `question.<id>.option.none`. */
+  protected say(key: string): string {
+    return this.words.say(`question.${this.question.id}.${key}`);
+  }
+
+  /** `aria-labelledby` of the group: the page's heading. */
+  protected get headingId(): string {
+    return 'ask';
+  }
+}

@@ -1,0 +1,101 @@
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { SHARES } from '../../../flow/answers.ts';
+import type { SharesQuestion } from '../../../flow/format.ts';
+import type { Offered } from '../../parts/offered.ts';
+import '../../parts/drawing.ts';
+import { QuestionElement } from './question-element.ts';
+
+/** Tick places (or movements); each one ticked gets its own row below: mostly, some, now and then. */
+@customElement('lw-shares')
+export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
+  @state() private shares: Readonly<Record<string, string>> = {};
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has('question')) return;
+    const { answer } = this;
+    this.shares =
+      typeof answer === 'object' && !Array.isArray(answer) ? { ...(answer as Readonly<Record<string, string>>) } : {};
+  }
+
+  private toggle(option: Offered, on: boolean): void {
+    const alone = new Set(this.offered.filter((other) => other.alone).map((other) => other.id));
+    const kept = Object.entries(this.shares).filter(
+      ([id]) => id !== option.id && !option.alone && !alone.has(id),
+    );
+    const first = !kept.some(([, share]) => share === 'mostly');
+    this.shares = Object.fromEntries(on ? [...kept, [option.id, first ? 'mostly' : 'some']] : kept);
+  }
+
+  private get drawn(): boolean {
+    return 'table' in this.question.options && this.question.options.table === 'floors';
+  }
+
+  protected override render() {
+    const chosen = this.offered.filter((option) => this.shares[option.id] && !option.alone);
+    const some = Object.keys(this.shares).length > 0;
+    return html`<fieldset>
+        <legend class="visually-hidden">${this.say('ask')}</legend>
+        <ul class=${this.drawn ? 'choices tiles' : 'choices list'}>
+          ${repeat(
+            this.offered,
+            (option) => option.id,
+            (option) => html`<li>
+              <label class="choice">
+                ${this.drawn && !option.alone ? html`<lw-drawing set="floors" name=${option.id}></lw-drawing>` : nothing}
+                <input
+                  type="checkbox"
+                  name=${option.id}
+                  .checked=${option.id in this.shares}
+                  @change=${(event: Event) => this.toggle(option, (event.target as HTMLInputElement).checked)}
+                />
+                <span>${option.label}</span>
+              </label>
+            </li>`,
+          )}
+        </ul>
+      </fieldset>
+      ${
+        chosen.length > 1 || (chosen.length === 1 && !this.drawn)
+          ? html`<section aria-live="polite">
+              <h2>${this.words.say('screen.howOften')}</h2>
+              <div class="rows">${chosen.map((option) => this.row(option))}</div>
+            </section>`
+          : nothing
+      }
+      <div class="foot" data-continue>
+        <button type="button" class="button main" ?disabled=${!some} @click=${() => this.give(this.inOrder())}>
+          ${this.words.say('screen.continue')}
+        </button>
+        ${some ? nothing : html`<p class="soft">${this.words.say('screen.pickFirst')}</p>`}
+      </div>`;
+  }
+
+  private inOrder(): Readonly<Record<string, string>> {
+    return Object.fromEntries(
+      this.offered.flatMap((option) => {
+        const share = this.shares[option.id];
+        return share ? [[option.id, share]] : [];
+      }),
+    );
+  }
+
+  private row(option: Offered) {
+    return html`<fieldset>
+      <legend>${option.label}</legend>
+      <div class="segments">
+        ${SHARES.map(
+          (share) => html`<label
+            ><input
+              type="radio"
+              name=${`share-${option.id}`}
+              .checked=${this.shares[option.id] === share}
+              @change=${() => (this.shares = { ...this.shares, [option.id]: share })}
+            />${this.words.say(`screen.share.${share}`)}</label
+          >`,
+        )}
+      </div>
+    </fieldset>`;
+  }
+}

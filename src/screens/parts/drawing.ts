@@ -1,0 +1,35 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import { LightElement } from './light-element.ts';
+
+type Drawings = Readonly<Record<string, string>>;
+const SETS = {
+  activities: () => import('../drawings/activities.ts'),
+  floors: () => import('../drawings/floors.ts'),
+} as const;
+export type DrawingSet = keyof typeof SETS;
+
+/**
+ * One of our own line drawings, loaded with the screen that shows it. It repeats what the words beside it say, so
+ * screen readers pass it over. The drawings are files of this repository, never data from outside.
+ */
+@customElement('lw-drawing')
+export class Drawing extends LightElement {
+  @property() set: DrawingSet = 'activities';
+  @property() name = '';
+  @state() private drawings: Drawings = {};
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.setAttribute('aria-hidden', 'true');
+    void SETS[this.set]().then((loaded) => {
+      this.drawings = loaded.drawings;
+    });
+  }
+
+  protected override render() {
+    const drawing = this.drawings[this.name];
+    return html`<span class="drawing">${drawing ? unsafeSVG(drawing) : nothing}</span>`;
+  }
+}
