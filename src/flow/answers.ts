@@ -6,12 +6,12 @@
 export type Answers = Readonly<Record<string, Answer>>;
 
 export type Answer =
-  /** one-of, yes-no: the option's id. number: `not-sure`, where offered. */
+  /** one-of: the option's id. yes-no: `yes`, `no`, `not-sure`. number: `not-sure`, where offered. body-map: one of `BODY_WORDS`. */
   | string
   /** some-of, signs: option ids in the question's order; `['none']` is "none of these". */
   | readonly string[]
   | Quantity
-  /** shares: option → how often. against-today: property → choice. */
+  /** shares: option → how often; an option that stands alone is `mostly`. against-today: property → choice, untouched ones left out. */
   | Readonly<Record<string, string>>
   | BodyMap;
 
@@ -21,7 +21,7 @@ export interface Quantity {
   readonly unit: string;
 }
 
-/** body-map: region → since when, and whether a clinician has seen it. */
+/** body-map: region → since when, and whether a clinician has seen it. `{}` is "nowhere". */
 export type BodyMap = Readonly<Record<string, BodyMark>>;
 export interface BodyMark {
   readonly when: BodyWhen;
@@ -29,6 +29,11 @@ export interface BodyMark {
 }
 export const BODY_WHEN = ['now', 'this-month', 'this-year', 'longer-ago'] as const;
 export type BodyWhen = (typeof BODY_WHEN)[number];
+
+/** What a body map may be answered with in one tap, instead of marks. */
+export const BODY_WORDS = ['skipped', 'rather-not-say'] as const;
+
+export const YES_NO = ['yes', 'no', 'not-sure'] as const;
 
 /** How much of the time, for `shares`. The stated shares they stand for are in `src/profile`. */
 export const SHARES = ['mostly', 'some', 'now-and-then'] as const;

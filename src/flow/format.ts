@@ -20,9 +20,9 @@ export interface FlowBounds {
   readonly typical: { readonly story: string; readonly screens: number };
 }
 
+/** A body map may be passed over in one tap: its answer is then `skipped`. */
 export interface Section {
   readonly id: string;
-  /** The whole section may be passed over in one tap (body). Passing it over answers its first question `skipped`. */
   readonly questions: readonly Question[];
 }
 
@@ -45,16 +45,25 @@ interface QuestionBase {
   readonly health?: true;
   /** Asked only when this holds of the answers to earlier questions. Absent: always asked. */
   readonly askWhen?: Condition;
+  /** Who reads the answer where no condition, rule or table does: a step of the line, or the fitter on their copy. */
+  readonly readBy?: Reader;
 }
 
+export const READERS = ['profile', 'sizing', 'shortlist', 'card', 'fitter'] as const;
+export type Reader = (typeof READERS)[number];
+
 /** Choices: spelled out, or all rows of a table (`activities`, `floors`, `shoe-kinds`) with rows' `group` as the first tap. */
-export type Options = readonly Option[] | { readonly table: 'activities' | 'floors' | 'shoe-kinds' };
+export type Options = readonly Option[] | { readonly table: TableName };
+export const TABLE_NAMES = ['activities', 'floors', 'shoe-kinds'] as const;
+export type TableName = (typeof TABLE_NAMES)[number];
 export interface Option {
   readonly id: string;
   /** Choosing this clears the others, and the other way round (`none`, `not-sure`, `no-preference`). */
   readonly alone?: true;
   /** Offered only when this holds of earlier answers. */
   readonly showWhen?: Condition;
+  /** As on a question, for one option alone. */
+  readonly readBy?: Reader;
 }
 
 /** Buttons that answer at once. `extra` adds spelled-out options after a table's rows (`none`, `not-sure`, `something-else`). */

@@ -173,7 +173,9 @@ export interface AdviceRow extends Backing {
 export interface Source {
   readonly id: string;
   readonly authors: string;
-  readonly year: number;
+  /** Absent where what was read shows none. */
+  readonly year?: number;
+  /** What it is about, in our words; not always the printed title. */
   readonly title: string;
   readonly where: string;
   readonly doi?: string;

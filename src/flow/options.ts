@@ -1,0 +1,55 @@
+import type { Answer, Answers } from './answers.ts';
+import type { Option, Question, TableName } from './format.ts';
+import { type HeldValue, holds } from './holds.ts';
+import type { Knowledge } from './knowledge.ts';
+
+/** What a flow's questions need to know of a table: its rows' ids, and their groups for the first tap. */
+export type Tables = Readonly<Record<TableName, readonly { readonly id: string; readonly group: string }[]>>;
+
+export const tablesOf = (knowledge: Pick<Knowledge, 'activities' | 'floors' | 'shoeKinds'>): Tables => ({
+  activities: knowledge.activities,
+  floors: knowledge.floors,
+  'shoe-kinds': knowledge.shoeKinds,
+});
+
+/** Every option a question could ever offer: its table's rows or its own, then the extra ones. */
+export function allOptions(question: Question, tables: Tables): readonly Option[] {
+  if (!('options' in question)) return [];
+  const rows =
+    'table' in question.options ? tables[question.options.table].map(({ id }) => ({ id })) : question.options;
+  return [...rows, ...spelledExtra(question)];
+}
+
+/** The options offered to somebody with these answers in play, in order. */
+export function offeredOptions(question: Question, tables: Tables, inPlay: Answers): readonly Option[] {
+  return allOptions(question, tables).filter((option) => isShown(option, inPlay));
+}
+
+const isShown = ({ showWhen }: Option, values: Readonly<Record<string, HeldValue>>): boolean =>
+  showWhen === undefined || holds(showWhen, values);
+
+/**
+ * What is left of an answer once options that are no longer offered are taken out of it; nothing if that was all of it.
+ *
+ * An adult who first tapped a child's age keeps the signs that hold for both, and is asked again only if none do.
+ */
+export function stillOffered(question: Question, answer: Answer, inPlay: Answers): Answer | undefined {
+  const gone = goneOptions(question, inPlay);
+  if (gone.size === 0) return answer;
+  if (typeof answer === 'string') return gone.has(answer) ? undefined : answer;
+  if (Array.isArray(answer)) {
+    const kept = answer.filter((id) => !gone.has(id));
+    return kept.length > 0 ? kept : undefined;
+  }
+  const kept = Object.entries(answer).filter(([id]) => !gone.has(id));
+  return kept.length > 0 ? (Object.fromEntries(kept) as Answer) : undefined;
+}
+
+/** Spelled-out options hidden by these answers. A table's rows carry no `showWhen`, so no table is needed. */
+function goneOptions(question: Question, inPlay: Answers): ReadonlySet<string> {
+  if (!('options' in question)) return new Set();
+  const spelled = 'table' in question.options ? [] : question.options;
+  return new Set([...spelled, ...spelledExtra(question)].filter((o) => !isShown(o, inPlay)).map(({ id }) => id));
+}
+
+const spelledExtra = (question: Question): readonly Option[] => ('extra' in question && question.extra) || [];
