@@ -158,6 +158,8 @@ export interface CautionRow extends Backing {
   readonly health?: true;
   /** On every customer card, whatever was answered. */
   readonly always?: true;
+  /** On the fitter's copy only, never on the customer's card. Due to every row known from memory alone. */
+  readonly fitterOnly?: true;
   /** `emergency`, `doctor`, `physiotherapist`, `podiatrist`, `midwife`, `pharmacist`, `prosthetist`… */
   readonly whom?: string;
 }
@@ -167,6 +169,7 @@ export interface AdviceRow extends Backing {
   readonly id: string;
   readonly kind: 'sock' | 'lacing' | 'insole' | 'size' | 'habit';
   readonly health?: true;
+  readonly fitterOnly?: true;
 }
 
 /** One published source. */
