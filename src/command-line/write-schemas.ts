@@ -1,0 +1,8 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { jsonSchemas, schemaText } from '../flow/schema/content-schemas.ts';
+
+/** Writes the JSON Schema files that editors use to help whoever edits a flow. */
+const folder = fileURLToPath(new URL('../../flows/schemas/', import.meta.url));
+mkdirSync(folder, { recursive: true });
+for (const [file, schema] of Object.entries(jsonSchemas())) writeFileSync(folder + file, schemaText(schema));
