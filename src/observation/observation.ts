@@ -9,7 +9,10 @@ export interface Observation {
 
 export const FOOT_MEASURES = ['length', 'ballLength', 'ballGirth', 'width', 'heelWidth', 'instep'] as const;
 export type FootMeasure = (typeof FOOT_MEASURES)[number];
-/** Millimetres. Length: heel to the longest toe. Ball length: heel to the inner ball joint. Girth: tape round the ball joints. */
+/**
+ * Millimetres. Length: heel to the longest toe. Ball length: heel to the inner ball joint. Girth: tape round the ball
+ * joints. Instep: tape over the instep.
+ */
 export type Foot = Readonly<Partial<Record<FootMeasure, number>>>;
 
 export interface Feet {
@@ -19,6 +22,8 @@ export interface Feet {
   readonly posture: 'standing' | 'seated' | 'one-foot';
   readonly sock: 'worn-sock' | 'thin-sock' | 'barefoot';
   readonly time?: 'morning' | 'midday' | 'late';
+  /** Measured again and found the same, after the kiosk asked about numbers that looked odd. */
+  readonly checked?: boolean;
 }
 
 /** Wear, as seen. It notes and diagnoses nothing. */
