@@ -61,7 +61,7 @@ export const NUMBER_ROWS: readonly NumberRow[] = [
     column: 'drop (mm)',
     aliases: ['heel drop', 'heel to toe drop', 'offset', 'sprengung'],
     unit: 'mm',
-    range: [0, 16],
+    range: [0, 22],
     accepted: [-6, 30],
     // Stated drops err by 1 to 3 mm (from memory), so a difference under 2 says nothing.
     step: 2,
