@@ -12,6 +12,8 @@ export interface Profile {
   readonly outcome: Outcome;
   /** For `other-footwear`: which kind. */
   readonly otherFootwear?: string;
+  /** The answers that made the outcome what it is; none for `shortlist`, or where only the hold travelled. */
+  readonly outcomeReasons?: readonly Reason[];
   readonly hold: Hold;
   /** Sorted by importance, then attribute. */
   readonly needs: readonly Need[];
@@ -44,6 +46,9 @@ export interface Need {
   readonly limits: readonly [number, number];
   /** 0 to 1. */
   readonly importance: number;
+  /** Set where the customer said that this matters most: `matters-most:cushion`. */
+  readonly raisedBy?: string;
+  /** Weightiest first. */
   readonly reasons: readonly Reason[];
 }
 
@@ -70,6 +75,8 @@ export interface Caution {
   readonly whom?: string;
   readonly source: string;
   readonly grade: Grade;
+  /** A clinician has cleared it: said still, but it no longer stops the line. */
+  readonly cleared?: true;
   readonly reasons: readonly Reason[];
 }
 export interface Advice {
