@@ -11,9 +11,7 @@ export class AgainstTodayQuestion extends QuestionElement<AgainstToday> {
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('question')) return;
     const given = (this.answer ?? {}) as Readonly<Record<string, string>>;
-    this.chosen = Object.fromEntries(
-      this.question.properties.map(({ id }) => [id, given[id] ?? 'no-preference']),
-    );
+    this.chosen = Object.fromEntries(this.question.properties.map(({ id }) => [id, given[id] ?? 'no-preference']));
   }
 
   protected override render() {

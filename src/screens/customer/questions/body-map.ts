@@ -68,7 +68,7 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
         </button>
         ${
           none
-            ? html`<button type="button" class="button" @click=${() => this.give('rather-not-say')}>
+            ? html`<button type="button" class="button" @click=${() => this.give('skipped')}>
                 ${this.words.say('screen.skipBody')}
               </button>`
             : nothing

@@ -2,8 +2,8 @@ import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { Quantity } from '../../../flow/answers.ts';
 import type { NumberQuestion } from '../../../flow/format.ts';
-import { readTyped, type TypedFinding } from './read-typed.ts';
 import { QuestionElement } from './question-element.ts';
+import { readTyped, type TypedFinding } from './read-typed.ts';
 
 /**
  * A typed number with a choice of units. A text field, not a number field: scrolling must not change it, and a

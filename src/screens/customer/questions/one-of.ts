@@ -58,7 +58,9 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
 
   private open(group: string): void {
     this.group = group;
-    void this.updateComplete.then(() => this.querySelector<HTMLElement>('.choice')?.focus({ focusVisible: false } as FocusOptions));
+    void this.updateComplete.then(() =>
+      this.querySelector<HTMLElement>('.choice')?.focus({ focusVisible: false } as FocusOptions),
+    );
   }
 
   private inGroup(group: string) {
@@ -84,9 +86,7 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
 
   private found() {
     const wanted = this.search.trim().toLocaleLowerCase(this.words.language);
-    const found = this.offered.filter((option) =>
-      option.label.toLocaleLowerCase(this.words.language).includes(wanted),
-    );
+    const found = this.offered.filter((option) => option.label.toLocaleLowerCase(this.words.language).includes(wanted));
     return html`<p role="status" class="soft">${this.words.say('screen.found', { count: found.length })}</p>
       ${this.list(found.length > 0 ? found : this.offered.filter((option) => !option.group))}`;
   }

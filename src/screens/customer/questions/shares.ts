@@ -21,9 +21,7 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
 
   private toggle(option: Offered, on: boolean): void {
     const alone = new Set(this.offered.filter((other) => other.alone).map((other) => other.id));
-    const kept = Object.entries(this.shares).filter(
-      ([id]) => id !== option.id && !option.alone && !alone.has(id),
-    );
+    const kept = Object.entries(this.shares).filter(([id]) => id !== option.id && !option.alone && !alone.has(id));
     const first = !kept.some(([, share]) => share === 'mostly');
     this.shares = Object.fromEntries(on ? [...kept, [option.id, first ? 'mostly' : 'some']] : kept);
   }

@@ -27,6 +27,10 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
     void this.updateComplete.then(() => this.querySelector<HTMLElement>('.confirm')?.focus());
   }
 
+  private untick(id: string): void {
+    this.chosen = this.chosen.filter((each) => each !== id);
+  }
+
   private settle(id: string, yes: boolean): void {
     this.asked = undefined;
     if (yes) this.chosen = [...this.chosen, id];
@@ -74,7 +78,7 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
         class="choice plain"
         data-sign=${option.id}
         aria-pressed=${String(on)}
-        @click=${() => (on ? (this.chosen = this.chosen.filter((id) => id !== option.id)) : this.ask(option.id))}
+        @click=${() => (on ? this.untick(option.id) : this.ask(option.id))}
       >
         <span>${option.label}</span>
         ${on ? html`<span class="undo">${this.words.say('screen.undo')}</span>` : nothing}

@@ -1,0 +1,228 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { createActor } from 'xstate';
+import type { Answer } from '../../flow/answers.ts';
+import type { Flow, Question } from '../../flow/format.ts';
+import type { Tables } from '../../flow/options.ts';
+import { questionsOf, routeOf } from '../../flow/route.ts';
+import { FRESH, type InterviewState } from '../../interview/interview-state.ts';
+import { interviewMachine } from '../../interview/machine.ts';
+import { restoredInterview, savedInterview } from '../../interview/saved.ts';
+import { DraftKeeper } from '../../storage/draft.ts';
+import type { Store } from '../../storage/store.ts';
+import { nextTicket } from '../../storage/tickets.ts';
+import type { Words } from '../../words/words.ts';
+import { ActorController } from '../parts/actor-controller.ts';
+import { setDisplay } from '../parts/display.ts';
+import { LightElement } from '../parts/light-element.ts';
+import { offeredWithLabels } from '../parts/option-labels.ts';
+import './idle-watch.ts';
+import './question-screen.ts';
+import './review-screen.ts';
+import './stub.ts';
+import './welcome-screen.ts';
+
+type TicketName = { readonly word: string; readonly number: number };
+
+/** The customer's kiosk, from welcome to the card. It shows what the interview's machine says and keeps no view of its own. */
+@customElement('lw-kiosk')
+export class Kiosk extends LightElement {
+  @property({ attribute: false }) flow!: Flow;
+  @property({ attribute: false }) tables!: Tables;
+  @property({ attribute: false }) store!: Store;
+  @property({ attribute: false }) loadWords!: (language: string) => Promise<Words>;
+  @property({ attribute: false }) shopName = '';
+  @property({ type: Boolean }) demo = false;
+
+  @state() private words: Words | undefined;
+  @state() private ticket: TicketName | undefined;
+  @state() private noteCode = '';
+  @state() private resumable: InterviewState | undefined;
+  @state() private startedAt = '';
+
+  private draft: DraftKeeper<unknown> | undefined;
+  private machine: ReturnType<typeof interviewMachine> | undefined;
+  private shownPlace = '';
+  private readonly interview = new ActorController<ReturnType<typeof interviewMachine>>(
+    this,
+    ({ context }) => this.save(context),
+    () => {
+      this.noteCode = 'went-wrong';
+    },
+  );
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.boot();
+  }
+
+  private async boot(): Promise<void> {
+    this.machine = interviewMachine(this.flow, this.tables);
+    this.words = await this.loadWords(document.documentElement.lang);
+    if (!this.store.lasting) this.noteCode = 'no-storage';
+    await this.offerDraft();
+    this.begin(FRESH);
+  }
+
+  /** A draft of a moment ago is offered, never shown: it may be somebody else's. A damaged one is dropped, and said. */
+  private async offerDraft(): Promise<void> {
+    this.draft = this.freshDraft();
+    const record = await this.draft.load().catch(() => undefined);
+    if (record === undefined) return;
+    const { interview, ticket, startedAt } = record as Readonly<Record<string, unknown>>;
+    const restored = restoredInterview(this.flow, this.tables, interview);
+    if (!restored.value) {
+      this.noteCode = 'draft-foreign';
+      await this.store.delete('draft', 'draft');
+      return;
+    }
+    if (restored.findings.length > 0) this.noteCode = 'draft-changed';
+    this.resumable = restored.value;
+    this.ticket = ticket as TicketName | undefined;
+    this.startedAt = String(startedAt ?? '');
+  }
+
+  private freshDraft(): DraftKeeper<unknown> {
+    return new DraftKeeper(this.store, () => {
+      this.noteCode = 'no-storage';
+    });
+  }
+
+  private begin(from: InterviewState): void {
+    if (!this.machine) return;
+    this.interview.follow(createActor(this.machine, { input: from }));
+  }
+
+  private save(context: InterviewState): void {
+    if (context.at === 'welcome' || !this.draft) return;
+    this.draft.save({
+      interview: savedInterview(this.flow, context),
+      ticket: this.ticket,
+      startedAt: this.startedAt,
+    });
+  }
+
+  private async start(): Promise<void> {
+    this.resumable = undefined;
+    this.noteCode = this.store.lasting ? '' : 'no-storage';
+    this.draft = this.freshDraft();
+    this.startedAt = new Date().toISOString();
+    this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => undefined);
+    this.interview.actor?.send({ type: 'start' });
+  }
+
+  private resume(): void {
+    const from = this.resumable;
+    this.resumable = undefined;
+    if (from) this.begin(from);
+  }
+
+  /** Ends this visit on this screen: the draft is flushed, then cleared, and the next customer finds the welcome. */
+  private async wipe(noteCode = ''): Promise<void> {
+    await this.draft?.finish();
+    this.draft = this.freshDraft();
+    this.ticket = undefined;
+    this.resumable = undefined;
+    this.noteCode = noteCode;
+    this.begin(FRESH);
+  }
+
+  private async speak(language: string): Promise<void> {
+    this.words = await this.loadWords(language);
+    setDisplay({ language, direction: this.words.direction });
+  }
+
+  protected override updated(): void {
+    const place = this.interview.actor?.getSnapshot().context.at ?? '';
+    if (place === this.shownPlace) return;
+    const first = this.shownPlace === '';
+    this.shownPlace = place;
+    if (first) return;
+    window.scrollTo(0, 0);
+    void this.updateComplete.then(() =>
+      requestAnimationFrame(() => this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true })),
+    );
+  }
+
+  protected override render() {
+    const { words } = this;
+    const context = this.interview.actor?.getSnapshot().context;
+    if (!words || !context) return nothing;
+    return html`<div class="tag">
+        <lw-stub
+          .flow=${this.flow}
+          .words=${words}
+          .at=${context.at}
+          .ticket=${context.at === 'welcome' ? undefined : this.ticket}
+          .demo=${this.demo}
+          @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
+          @start-over=${() => this.wipe()}
+        ></lw-stub>
+        <main class="page" data-place=${context.at}>${this.place(context, words)}</main>
+      </div>
+      ${
+        context.at === 'welcome'
+          ? nothing
+          : html`<lw-idle-watch .words=${words} @wiped=${() => this.wipe('idle')}></lw-idle-watch>`
+      }`;
+  }
+
+  private place(context: InterviewState, words: Words) {
+    if (context.at === 'welcome') {
+      return html`<lw-welcome
+        .words=${words}
+        .shopName=${this.shopName}
+        .resumable=${this.resumable !== undefined}
+        .note=${this.noteText(words)}
+        @begin=${() => this.start()}
+        @resume=${() => this.resume()}
+        @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
+      ></lw-welcome>`;
+    }
+    const route = routeOf(this.flow, context.answers);
+    if (context.at === 'review') {
+      return html`<lw-review
+          class="page-in"
+          .flow=${this.flow}
+          .route=${route}
+          .words=${words}
+          @change-answer=${(event: CustomEvent<string>) => this.interview.actor?.send({ type: 'change', question: event.detail })}
+        ></lw-review>
+        <div class="foot">
+          ${this.backButton('review', words)}
+          <button type="button" class="button main" @click=${() => this.interview.actor?.send({ type: 'finish' })}>
+            ${words.say('screen.review.finish')}
+          </button>
+        </div>`;
+    }
+    const question = questionsOf(this.flow).find(({ id }) => id === context.at);
+    return question ? this.questionPage(question, context, words) : nothing;
+  }
+
+  private questionPage(question: Question, context: InterviewState, words: Words) {
+    const { answers } = routeOf(this.flow, context.answers);
+    const answer: Answer | undefined = context.answers[question.id];
+    return html`<lw-question
+        class="page-in"
+        data-question=${question.id}
+        .question=${question}
+        .answer=${answer}
+        .offered=${offeredWithLabels(question, this.tables, answers, words)}
+        .words=${words}
+        @answered=${(event: CustomEvent<{ value: Answer }>) =>
+          this.interview.actor?.send({ type: 'answer', question: question.id, value: event.detail.value })}
+      ></lw-question>
+      <div class="foot back">${this.backButton(question.id, words)}</div>`;
+  }
+
+  private backButton(question: string, words: Words) {
+    return html`<button type="button" class="button" @click=${() => this.interview.actor?.send({ type: 'back', question })}>
+      ${words.say('screen.back')}
+    </button>`;
+  }
+
+  private noteText(words: Words): string {
+    if (!this.noteCode) return '';
+    return words.say(this.noteCode === 'idle' ? 'screen.idle.wiped' : `screen.note.${this.noteCode}`);
+  }
+}

@@ -1,0 +1,58 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Answer } from '../../flow/answers.ts';
+import type { Question } from '../../flow/format.ts';
+import type { Words } from '../../words/words.ts';
+import { LightElement } from '../parts/light-element.ts';
+import type { Offered } from '../parts/offered.ts';
+import './questions/against-today.ts';
+import './questions/body-map.ts';
+import './questions/number.ts';
+import './questions/one-of.ts';
+import './questions/shares.ts';
+import './questions/signs.ts';
+import './questions/some-of.ts';
+
+/** One question a page: its heading takes focus, why we ask stands under it, back is always there. */
+@customElement('lw-question')
+export class QuestionScreen extends LightElement {
+  @property({ attribute: false }) question!: Question;
+  @property({ attribute: false }) answer: Answer | undefined;
+  @property({ attribute: false }) offered: readonly Offered[] = [];
+  @property({ attribute: false }) words!: Words;
+
+  protected override render() {
+    const { question, words } = this;
+    const key = `question.${question.id}`;
+    return html`<div class="head">
+        <h1 id="ask" tabindex="-1">${words.say(`${key}.ask`)}</h1>
+        ${words.has(`${key}.hint`) ? html`<p class="lead soft">${words.say(`${key}.hint`)}</p>` : nothing}
+        <details class="why">
+          <summary>${words.say('screen.why')}</summary>
+          <p>${words.say(`${key}.why`)}</p>
+        </details>
+      </div>
+      ${this.kind()}`;
+  }
+
+  private kind(): TemplateResult {
+    const { question, answer, offered, words } = this;
+    switch (question.kind) {
+      case 'one-of':
+      case 'yes-no':
+        return html`<lw-one-of .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-one-of>`;
+      case 'some-of':
+        return html`<lw-some-of .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-some-of>`;
+      case 'number':
+        return html`<lw-number .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-number>`;
+      case 'shares':
+        return html`<lw-shares .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-shares>`;
+      case 'against-today':
+        return html`<lw-against-today .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-against-today>`;
+      case 'body-map':
+        return html`<lw-body-map .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-body-map>`;
+      case 'signs':
+        return html`<lw-signs .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-signs>`;
+    }
+  }
+}

@@ -1,0 +1,54 @@
+import { html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Answers } from '../../flow/answers.ts';
+import type { Flow } from '../../flow/format.ts';
+import type { Route } from '../../flow/route.ts';
+import type { Words } from '../../words/words.ts';
+import { answerText } from '../parts/answer-text.ts';
+import { LightElement } from '../parts/light-element.ts';
+
+/** All answers that count, by section, each with a way to change it. */
+@customElement('lw-review')
+export class ReviewScreen extends LightElement {
+  @property({ attribute: false }) flow!: Flow;
+  @property({ attribute: false }) route!: Route;
+  @property({ attribute: false }) words!: Words;
+
+  protected override render() {
+    const { words, route } = this;
+    const answers: Answers = route.answers;
+    return html`<div class="head">
+        <h1 id="ask" tabindex="-1">${words.say('screen.review.title')}</h1>
+        <p class="lead soft">${words.say('screen.review.lead')}</p>
+      </div>
+      <div class="review">
+        ${this.flow.sections.map((section) => {
+          const asked = section.questions.filter(({ id }) => route.asked.includes(id) && answers[id] !== undefined);
+          if (asked.length === 0) return '';
+          return html`<section>
+            <h2>${words.say(`section.${section.id}`)}</h2>
+            <dl>
+              ${asked.map((question) => {
+                const ask = words.say(`question.${question.id}.ask`);
+                const answer = answers[question.id];
+                return html`<div>
+                  <dt>${ask}</dt>
+                  <dd>${answer === undefined ? '' : answerText(question, answer, words)}</dd>
+                  <dd>
+                    <button
+                      type="button"
+                      class="link"
+                      aria-label=${words.say('screen.review.changeWhat', { question: ask })}
+                      @click=${() => this.dispatchEvent(new CustomEvent('change-answer', { detail: question.id }))}
+                    >
+                      ${words.say('screen.review.change')}
+                    </button>
+                  </dd>
+                </div>`;
+              })}
+            </dl>
+          </section>`;
+        })}
+      </div>`;
+  }
+}

@@ -1,0 +1,71 @@
+import { html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Words } from '../../words/words.ts';
+import { LightElement } from '../parts/light-element.ts';
+import { LANGUAGES } from '../parts/word-files.ts';
+
+/** The first screen: what this is, what it does not do, the language, and one large button. */
+@customElement('lw-welcome')
+export class WelcomeScreen extends LightElement {
+  @property({ attribute: false }) words!: Words;
+  /** Answers of a moment ago are still here, and may be somebody else's. */
+  @property({ type: Boolean }) resumable = false;
+  @property() shopName = '';
+  @property() note = '';
+
+  private tell(what: 'begin' | 'resume'): void {
+    this.dispatchEvent(new CustomEvent(what));
+  }
+
+  protected override render() {
+    const { words } = this;
+    const say = (key: string) => words.say(`screen.welcome.${key}`);
+    return html`<div class="welcome">
+      ${this.note ? html`<p class="said" role="status">${this.note}</p>` : nothing}
+      <div class="head">
+        ${this.shopName ? html`<p class="soft">${this.shopName}</p>` : nothing}
+        <h1 id="ask" tabindex="-1">${say('title')}</h1>
+        <p class="lead">${say('lead')}</p>
+        <p>${say('minutes')}</p>
+        <p>${say('privacy')}</p>
+      </div>
+      <fieldset class="languages">
+        <legend>${say('language')}</legend>
+        <div class="units">
+          ${LANGUAGES.map(
+            (language) => html`<label class="choice plain" lang=${language}
+              ><input
+                type="radio"
+                name="language"
+                value=${language}
+                .checked=${words.language === language}
+                @change=${() => this.dispatchEvent(new CustomEvent('language', { detail: language }))}
+              /><span>${nameOf(language)}</span></label
+            >`,
+          )}
+        </div>
+      </fieldset>
+      ${
+        this.resumable
+          ? html`<section class="head">
+              <h2>${say('resumedTitle')}</h2>
+              <p>${say('resumedLead')}</p>
+              <div class="foot">
+                <button type="button" class="button main large" @click=${() => this.tell('resume')}>${say('resume')}</button>
+                <button type="button" class="button large" @click=${() => this.tell('begin')}>${say('fresh')}</button>
+              </div>
+            </section>`
+          : html`<div class="foot">
+              <button type="button" class="button main large" @click=${() => this.tell('begin')}>${say('start')}</button>
+            </div>`
+      }
+      <p class="soft small">${say('medical')}</p>
+    </div>`;
+  }
+}
+
+/** A language by its own name: Deutsch, English. */
+const nameOf = (language: string): string => {
+  const name = new Intl.DisplayNames([language], { type: 'language' }).of(language) ?? language;
+  return name.charAt(0).toLocaleUpperCase(language) + name.slice(1);
+};

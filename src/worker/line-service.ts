@@ -1,0 +1,41 @@
+import type { Copy } from '../card/card.ts';
+import type { Shop } from '../card/shop.ts';
+import type { Line } from '../pipeline.ts';
+import type { Stock } from '../stock/shoe.ts';
+import type { Finding } from '../units/result.ts';
+import type { Visit } from '../visit/visit.ts';
+
+/** What a stock list held, before anything is swapped. */
+export interface StockReading {
+  readonly stock: Stock | undefined;
+  readonly shoes: number;
+  readonly boxes: number;
+  readonly findings: readonly Finding[];
+}
+
+/** What a card is made of, besides the visit. */
+export interface CardOrder {
+  readonly visit: Visit;
+  readonly shop: Shop;
+  readonly date: string;
+  readonly ticket: string;
+  readonly origin: string;
+  readonly copy: Copy;
+  readonly format: string;
+  /** The language the copy is read in. */
+  readonly language: string;
+}
+
+/** The work kept off the screens' thread: reading stock, the line from visit to line-up, and drawing cards. */
+export interface LineService {
+  /** Reads a CSV; changes nothing. `progress` gets 0 to 1. */
+  readStock(text: string, asOf: string, progress?: (share: number) => void): StockReading | Promise<StockReading>;
+  useStock(stock: Stock): void | Promise<void>;
+  fit(visit: Visit, seed: number): Line | Promise<Line>;
+  /** The card as HTML for reading, preview and printing. */
+  twin(order: CardOrder): string | Promise<string>;
+  /** The card as PDF. */
+  pdf(order: CardOrder): Uint8Array | Promise<Uint8Array>;
+  /** Loads what cards need ahead of time. */
+  warm(language: string): void | Promise<void>;
+}
