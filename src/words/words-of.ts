@@ -1,0 +1,71 @@
+import { createInstance } from 'i18next';
+import { type Bundle, mergeBundles } from './bundle.ts';
+import type { WordData, Words } from './words.ts';
+
+/** Sentences are not HTML: screens put them in as text, the card draws them. Escaping would print `&lt;`. */
+const NO_ESCAPING = { escapeValue: false };
+const FILE = 'words';
+
+/**
+ * The words of one language, from its word files.
+ *
+ * Numbers put into a sentence are written as the language writes them; a number that must not be grouped
+ * (a year) is passed as text. A missing sentence, a group taken for a sentence, and a `{{placeholder}}` without
+ * data throw: each is a bug, and an empty or foreign sentence on a card would hide it.
+ *
+ * @example
+ * ```ts
+ * const words = wordsOf('de', [{ left: { over_one: 'noch {{count}} Paar', over_other: 'noch {{count}} Paare' } }]);
+ * words.say('left.over', { count: 2 }); // 'noch 2 Paare'
+ * words.number(42.5); // '42,5'
+ * words.date('2026-11-25'); // '25. November 2026'
+ * ```
+ */
+export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
+  const i18n = createInstance();
+  void i18n.init({
+    lng: language,
+    // No second language behind the first: a hole must show, not be filled in English.
+    fallbackLng: false,
+    ns: [FILE],
+    defaultNS: FILE,
+    nsSeparator: false,
+    initAsync: false,
+    resources: { [language]: { [FILE]: mergeBundles(bundles) } },
+    interpolation: NO_ESCAPING,
+    missingInterpolationHandler: (sentence: string, placeholder: RegExpExecArray) => {
+      throw new Error(`No data for ${placeholder[0]} in "${sentence}" (${language})`);
+    },
+  });
+  const longDate = new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' });
+  const number = (value: number, fractionDigits?: number): string =>
+    new Intl.NumberFormat(language, {
+      minimumFractionDigits: fractionDigits ?? 0,
+      maximumFractionDigits: fractionDigits ?? 2,
+    }).format(value);
+  // `count` lets a plural be found under its bare key.
+  const has = (key: string): boolean =>
+    typeof i18n.getResource(language, FILE, key) !== 'object' && i18n.exists(key, { count: 0 });
+  const written = (data: WordData): WordData =>
+    Object.fromEntries(
+      Object.entries(data).map(([name, value]) => [
+        name,
+        // `count` stays a number: it chooses the plural.
+        typeof value === 'number' && name !== 'count' ? number(value) : value,
+      ]),
+    );
+  return {
+    language,
+    direction: i18n.dir(language),
+    has,
+    number,
+    say(key, data) {
+      if (!has(key)) throw new Error(`No words for "${key}" in "${language}"`);
+      if (data?.['count'] === undefined && !i18n.exists(key)) {
+        throw new Error(`"${key}" in "${language}" has plural forms and needs a count`);
+      }
+      return i18n.t(key, written(data ?? {}));
+    },
+    date: (iso) => longDate.format(new Date(`${iso}T00:00:00Z`)),
+  };
+}
