@@ -1,5 +1,8 @@
 import type { Box } from '../stock/shoe.ts';
 import type { Finding } from '../units/result.ts';
+import type { AlsoLabelled } from './also-labelled.ts';
+import type { Growth } from './growth.ts';
+import type { Width } from './width.ts';
 
 /** What size to fetch, and how sure that is. */
 export interface SizeAdvice {
@@ -7,15 +10,27 @@ export interface SizeAdvice {
   readonly from: 'measured' | 'insole' | 'box-label' | 'none';
   /** Deciding (longer) foot, millimetres. */
   readonly footLength?: number;
-  /** Half-width of the doubt, millimetres: 2 means ±2 mm. */
+  /** Millimetres between the two feet, when both were measured. */
+  readonly difference?: number;
+  /** Half-width of the doubt, millimetres: 2 means ±2 mm. Words: `size.doubt.<doubtWord(doubt)>`. */
   readonly doubt: number;
   /** Space wanted in front of the longest toe, millimetres. */
   readonly toeRoom: readonly [number, number];
+  /** Least space that is let pass, millimetres: 10, or less where the activity wants a close fit. */
+  readonly leastRoom?: number;
   /** Wanted inner length of the shoe, millimetres. */
   readonly innerLength?: readonly [number, number];
   /** Formula sizes, nearest half; absent without a foot length. */
   readonly labels?: FormulaLabels;
-  /** Codes under `size.say`: longer foot by 6 mm, measured seated… */
+  /** What else boxes for this foot may say, where sources disagree: for the fitter. */
+  readonly also?: readonly AlsoLabelled[];
+  /** How wide the foot is for its length, when girth or width was measured. */
+  readonly width?: Width;
+  /** Foot length that the ball length would suggest, less the foot's own, millimetres: bench detail. */
+  readonly archDifference?: number;
+  /** Children only: how fast feet grow at this age, and when to look again. */
+  readonly growth?: Growth;
+  /** Codes under `size.say`: longer foot by 6 mm, measured seated… (`sayFinding` has the words). */
   readonly findings: readonly Finding[];
 }
 
@@ -25,6 +40,9 @@ export interface FormulaLabels {
   readonly uk: string;
   readonly usMen: string;
   readonly usWomen: string;
+  /** Only where the foot is on the child scales. */
+  readonly ukChild?: string;
+  readonly usChild?: string;
 }
 
 /** How a box stands to the advice. */
@@ -35,4 +53,8 @@ export interface BoxFit {
   readonly off: number;
   /** What it was judged by, most trusted first. */
   readonly by: 'inner-length' | 'mondopoint' | 'label-with-offset' | 'formula';
+  /** Half-width of what the box leaves in doubt, millimetres. */
+  readonly doubt?: number;
+  /** Codes under `size.say`: marks that contradict each other, nothing to judge by… */
+  readonly findings?: readonly Finding[];
 }
