@@ -7,24 +7,28 @@ import { type BitReader, type BitWriter, widthOf } from './bits.ts';
 export function writeAnswer(out: BitWriter, question: Question, answer: Answer, tables: Tables): void {
   switch (question.kind) {
     case 'one-of':
-      return writeWord(out, idsOf(question, tables), answer);
+      writeWord(out, idsOf(question, tables), answer);
+      break;
     case 'yes-no':
-      return writeWord(out, YES_NO, answer);
+      writeWord(out, YES_NO, answer);
+      break;
     case 'some-of':
     case 'signs':
-      return idsOf(question, tables).forEach((id) => {
-        out.flag((answer as readonly string[]).includes(id));
-      });
+      for (const id of idsOf(question, tables)) out.flag((answer as readonly string[]).includes(id));
+      break;
     case 'number':
-      return writeNumber(out, question, answer as 'not-sure' | Quantity);
+      writeNumber(out, question, answer as 'not-sure' | Quantity);
+      break;
     case 'shares':
-      return writeMap(out, idsOf(question, tables), () => SHARES, answer as Record<string, string>);
+      writeMap(out, idsOf(question, tables), () => SHARES, answer as Record<string, string>);
+      break;
     case 'against-today':
-      return writeMap(out, propertyIds(question), choicesOf(question), answer as Record<string, string>);
+      writeMap(out, propertyIds(question), choicesOf(question), answer as Record<string, string>);
+      break;
     case 'body-map':
       out.flag(typeof answer === 'string');
-      if (typeof answer === 'string') return writeWord(out, BODY_WORDS, type BodyMap, answer);
-      return writeMarks(out, question, answer as BodyMap);
+      if (typeof answer === 'string') writeWord(out, BODY_WORDS, answer);
+      else writeMarks(out, question, answer as BodyMap);
   }
 }
 
@@ -110,7 +114,10 @@ function writeNumber(out: BitWriter, { units }: NumberQuestion, answer: 'not-sur
   const hundredths = Math.round(answer.value * 100);
   const short = hundredths >= 0 && hundredths < 2 ** HUNDREDTHS_WIDTH && hundredths / 100 === answer.value;
   out.flag(short);
-  if (short) return out.write(hundredths, HUNDREDTHS_WIDTH);
+  if (short) {
+    out.write(hundredths, HUNDREDTHS_WIDTH);
+    return;
+  }
   // Thirds (42 2/3) need all their digits.
   const exact = new DataView(new ArrayBuffer(8));
   exact.setFloat64(0, answer.value);

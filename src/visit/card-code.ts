@@ -63,9 +63,9 @@ export function writeCardCode(visit: Visit, hold: Hold, flow: Flow, tables: Tabl
  */
 export function readCardCode(code: string, flow: Flow, tables: Tables): Reading<Visit> {
   const bare = code.trim();
-  const bytes = fromBase64url(
-    bare.slice(bare.indexOf(IN_ADDRESS) + (bare.includes(IN_ADDRESS) ? IN_ADDRESS.length : 0)),
-  );
+  const text = bare.slice(bare.includes(IN_ADDRESS) ? bare.indexOf(IN_ADDRESS) + IN_ADDRESS.length : 0);
+  // A code cut in the middle of a byte still tells how long it should have been.
+  const bytes = fromBase64url(text) ?? fromBase64url(text.slice(0, text.length - (text.length % 4)));
   if (bytes === undefined || bytes[0] !== MARK) return refuse(looksOurs(bare) ? 'code-damaged' : 'code-foreign');
   if (bytes[1] !== FORMAT) return refuse('code-other-format', { wanted: FORMAT });
   const length = (bytes[2] ?? 0) * 256 + (bytes[3] ?? 0);
