@@ -13,7 +13,7 @@ declare module 'papaparse' {
     readonly delimiter: string;
     readonly newline: '\n';
     readonly fastMode: false;
-    readonly step: (row: Row) => void;
+    readonly step: (row: Row, parser: { abort(): void }) => void;
   }
   const papaparse: {
     parse(text: string, config: Config): void;

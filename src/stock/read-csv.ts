@@ -1,0 +1,103 @@
+import type { Finding, Reading } from '../units/result.ts';
+import { assemble } from './assemble.ts';
+import { countKnown, readHeader } from './read-header.ts';
+import { type ReadRow, readRow } from './read-row.ts';
+import type { Stock } from './shoe.ts';
+import { firstRowEnd, splitRows } from './split-rows.ts';
+
+export interface ReadOptions {
+  /** When the list was made or loaded: ISO date and time, local. */
+  readonly asOf: string;
+  /** File name, for findings. */
+  readonly file?: string;
+  /** Told now and then which share is read, 0 to 1; for a worker to pass on. */
+  readonly progress?: (done: number) => void;
+}
+
+/** In characters. 60,000 boxes take about 12 million; a file near this size is something else, or many years' lists. */
+export const LARGEST = 40_000_000;
+
+/** Lines between two reports of progress. */
+const REPORT_EVERY = 1000;
+
+/**
+ * Reads a stock list: UTF-8 text, one line a box, cells between commas, semicolons or tabs, decimal point or comma,
+ * columns in any order. Never throws: what is wrong comes back as findings with line, column, value and what was expected.
+ *
+ * A line with an error is refused; the others load. What is blank stays unknown, never zero and never an average. No
+ * stock at all when the text is no stock list or when every line was refused.
+ */
+export function readStock(text: string, options: ReadOptions): Reading<Stock> {
+  const { asOf, file, progress } = options;
+  const named = (findings: readonly Finding[]) =>
+    file === undefined ? findings : findings.map((one) => ({ ...one, file }));
+  const refused = (code: string, more: Partial<Finding> = {}): Reading<Stock> => ({
+    findings: named([{ code, severity: 'error', ...more }]),
+  });
+  if (text.length > LARGEST) return refused('stock-too-large', { data: { most: LARGEST / 1e6 } });
+  // A workbook is a zip file, and says so in its first letters.
+  if (text.startsWith('PK\u0003\u0004')) return refused('stock-not-text');
+
+  const plain = text.replaceAll('\uFEFF', '').replaceAll(/\r\n?/g, '\n');
+  const start = headerStart(plain);
+  if (plain.slice(start).trim() === '') return refused('stock-empty');
+  const end = firstRowEnd(plain, start);
+  const header = delimited(plain.slice(start, end));
+  const line = 1 + breaks(plain.slice(0, start));
+  if (!header) return refused('stock-no-header', { line, value: plain.slice(start, Math.min(end, start + 60)) });
+
+  const { columns, findings: columnFindings } = readHeader(header.cells, line);
+  const findings: Finding[] = [...columnFindings];
+  const has = (name: string) => columns.some(({ column }) => column?.header === name);
+  const missing = ['shoe', 'model', 'box'].filter((name) => !has(name));
+  if (missing.length > 0) {
+    findings.push(
+      ...missing.map((column): Finding => ({ code: 'stock-column-missing', severity: 'error', line, column })),
+    );
+    return { findings: named(findings) };
+  }
+  if (!has('shelf')) findings.push({ code: 'stock-shelf-assumed', severity: 'note', line, column: 'shelf' });
+  const countless = !has('on hand');
+  if (countless) findings.push({ code: 'stock-on-hand-assumed', severity: 'note', line, column: 'on hand' });
+  const wrong = plain.indexOf('\uFFFD');
+  if (wrong >= 0) findings.push({ code: 'stock-not-utf8', severity: 'note', line: 1 + breaks(plain.slice(0, wrong)) });
+
+  const rows: ReadRow[] = [];
+  let count = 0;
+  splitRows(plain.slice(end + 1), header.delimiter, line + breaks(plain.slice(start, end)) + 1, (row, done) => {
+    if (row.cells.every((cell) => cell.trim() === '')) return;
+    const read = readRow(row, columns);
+    findings.push(...read.findings);
+    if (!read.refused || read.defines) rows.push(countless ? counted(read) : read);
+    if (++count % REPORT_EVERY === 0) progress?.(done);
+  });
+  const { shoes, boxes, findings: assembled } = assemble(rows);
+  findings.push(...assembled);
+  progress?.(1);
+  if (shoes.length === 0) findings.push({ code: 'stock-nothing-loaded', severity: 'error' });
+  const sorted = named(findings.toSorted((a, b) => (a.line ?? 0) - (b.line ?? 0)));
+  return shoes.length === 0 ? { findings: sorted } : { value: { shoes, boxes, asOf }, findings: sorted };
+}
+
+/** Past blank lines, and past the line some spreadsheets write first to name their delimiter. */
+function headerStart(text: string): number {
+  return /^(?:[^\S\n]*\n)*(?:"?sep=.[^\n]*(?:\n|$))?(?:[^\S\n]*\n)*/i.exec(text)?.[0].length ?? 0;
+}
+
+/** The delimiter that makes most sense of the header, and the header's cells. No answer when none does. */
+function delimited(header: string): { readonly delimiter: string; readonly cells: readonly string[] } | undefined {
+  const candidates = [',', ';', '\t'].map((delimiter) => {
+    const cells: string[] = [];
+    splitRows(header, delimiter, 1, (row) => cells.push(...row.cells));
+    return { delimiter, cells, known: countKnown(cells) };
+  });
+  const best = candidates.reduce((a, b) => (b.known > a.known ? b : a));
+  return best.known === 0 ? undefined : best;
+}
+
+/** Without a column for it, each line is taken as one box on hand. */
+function counted(row: ReadRow): ReadRow {
+  return row.values.has('box') ? { ...row, values: new Map([...row.values, ['on hand', 1]]) } : row;
+}
+
+const breaks = (text: string): number => text.split('\n').length - 1;
