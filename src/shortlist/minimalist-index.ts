@@ -52,13 +52,11 @@ export function minimalistIndex(shoe: MinimalistFigures): number {
  * @example
  * minimalistRise({ mass: 300, heelStack: 32, drop: 10 }, { mass: 150, heelStack: 10, drop: 0 }) // 44
  */
-export function minimalistRise(
-  from: Partial<MinimalistFigures>,
-  to: Partial<MinimalistFigures>,
-): number | undefined {
+export function minimalistRise(from: Partial<MinimalistFigures>, to: Partial<MinimalistFigures>): number | undefined {
   const before = new Map(pointsKnown(from));
   const after = new Map(pointsKnown(to));
-  for (const part of ['mass', 'heelStack', 'drop'] as const) if (!before.has(part) || !after.has(part)) return undefined;
+  for (const part of ['mass', 'heelStack', 'drop'] as const)
+    if (!before.has(part) || !after.has(part)) return undefined;
   let rise = 0;
   for (const [part, points] of after) {
     const was = before.get(part);

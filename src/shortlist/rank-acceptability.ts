@@ -16,7 +16,8 @@ export function rankAcceptability(parts: readonly (readonly number[])[], importa
   for (let k = 0; k < sets; k += 1) {
     for (let i = 0; i < things; i += 1) {
       let sum = 0;
-      for (let j = 0; j < needs; j += 1) sum += (importances[k * needs + j] as number) * (flat[i * needs + j] as number);
+      for (let j = 0; j < needs; j += 1)
+        sum += (importances[k * needs + j] as number) * (flat[i * needs + j] as number);
       worth[i] = sum;
     }
     for (let i = 0; i < things; i += 1) {

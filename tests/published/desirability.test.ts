@@ -32,15 +32,39 @@ describe('desirability agrees with the tyre tread of Derringer & Suich 1980', ()
 describe('desirability agrees with the NIST/SEMATECH e-Handbook, 5.5.3.2.2', () => {
   const at = (x1: number, x2: number, x3: number) => {
     const y1 =
-      139.12 + 16.49 * x1 + 17.88 * x2 + 2.21 * x3 - 4.01 * x1 ** 2 - 3.45 * x2 ** 2 - 1.57 * x3 ** 2 +
-      5.12 * x1 * x2 - 7.88 * x1 * x3 - 7.13 * x2 * x3;
+      139.12 +
+      16.49 * x1 +
+      17.88 * x2 +
+      2.21 * x3 -
+      4.01 * x1 ** 2 -
+      3.45 * x2 ** 2 -
+      1.57 * x3 ** 2 +
+      5.12 * x1 * x2 -
+      7.88 * x1 * x3 -
+      7.13 * x2 * x3;
     const y2 =
-      1261.13 + 268.15 * x1 + 246.5 * x2 - 102.6 * x3 - 83.57 * x1 ** 2 - 124.92 * x2 ** 2 + 199.2 * x3 ** 2 +
-      69.37 * x1 * x2 - 104.38 * x1 * x3 - 94.13 * x2 * x3;
+      1261.13 +
+      268.15 * x1 +
+      246.5 * x2 -
+      102.6 * x3 -
+      83.57 * x1 ** 2 -
+      124.92 * x2 ** 2 +
+      199.2 * x3 ** 2 +
+      69.37 * x1 * x2 -
+      104.38 * x1 * x3 -
+      94.13 * x2 * x3;
     const y3 = 417.5 - 99.67 * x1 - 31.4 * x2 - 27.42 * x3;
     const y4 =
-      68.91 - 1.41 * x1 + 4.32 * x2 + 0.21 * x3 + 1.56 * x1 ** 2 + 0.058 * x2 ** 2 - 0.32 * x3 ** 2 -
-      1.62 * x1 * x2 + 0.25 * x1 * x3 - 0.12 * x2 * x3;
+      68.91 -
+      1.41 * x1 +
+      4.32 * x2 +
+      0.21 * x3 +
+      1.56 * x1 ** 2 +
+      0.058 * x2 ** 2 -
+      0.32 * x3 ** 2 -
+      1.62 * x1 * x2 +
+      0.25 * x1 * x3 -
+      0.12 * x2 * x3;
     return [y1, y2, y3, y4];
   };
   const ofResponses = (y: number[]) =>
@@ -94,6 +118,7 @@ describe('desirability agrees with the R package desirability 2.1', () => {
 // R package `desirability2` 0.2.0, unit-test vectors over 0, 0.1, … 1, printed to four places.
 describe('desirability agrees with the R package desirability2 0.2.0', () => {
   const up = [0, 0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1, 1];
+  // biome-ignore lint/suspicious/noApproximativeNumericConstant: the published figure, as printed
   const upHalf = [0, 0, 0.3536, 0.5, 0.6124, 0.7071, 0.7906, 0.866, 0.9354, 1, 1];
   const upCubed = [0, 0, 0.002, 0.0156, 0.0527, 0.125, 0.2441, 0.4219, 0.6699, 1, 1];
   test.each([
@@ -111,6 +136,7 @@ describe('desirability agrees with the R package desirability2 0.2.0', () => {
     {
       name: 'target, exponents 1/2 and 3',
       wish: targetIsBest(0.1, 0.3, 0.9, 1 / 2, 3),
+      // biome-ignore lint/suspicious/noApproximativeNumericConstant: the published figure, as printed
       vector: [0, 0, 0.7071, 1, 0.5787, 0.2963, 0.125, 0.037, 0.0046, 0, 0],
     },
   ])('$name', ({ wish, vector }) => {

@@ -1,0 +1,71 @@
+import type { Need, Profile } from '../profile/profile.ts';
+import { mostImportant, tracedTo } from './meets.ts';
+import type { Scored } from './scored.ts';
+import type { Meets } from './shortlist.ts';
+
+/** A figure that lies outside the ideal range is a misgiving once it costs this much of its desirability. Our choice. */
+const WORTH_SAYING = 0.9;
+
+/** A missing figure is a misgiving when its need is at least this important. Our choice. */
+const IMPORTANT = 0.4;
+
+/**
+ * From here a sole counts as tall (mm at the heel) and as soft (the word "soft"): together a misgiving for people of
+ * 65 and over and after falls. A review of footwear and balance in older people favours low, firm soles (Menant et al.
+ * 2008, J Rehabil Res Dev 45, 1167–1181); it names no figure, so these are ours.
+ */
+const TALL = 32;
+const SOFT = 4;
+
+/** Millimetres of inner length off its label from which a model is said to run small or large: about half an EU size less a hair. Our choice. */
+const RUNS_OFF = 3;
+
+/** What speaks against a pair: first what bears on safety, then needs it misses or may miss, then what the stock says. */
+export function misgivingsFor(
+  scored: Scored,
+  needs: readonly Need[],
+  profile: Pick<Profile, 'facts'>,
+  lastPair: boolean,
+  health: ReadonlySet<string>,
+): readonly Meets[] {
+  return mostImportant([
+    ...tallAndSoft(scored, profile, health),
+    ...needs.flatMap((need, j) => missed(scored, need, scored.parts[j] as number, health)),
+    ...ofTheStock(scored, lastPair),
+  ]);
+}
+
+type Weighed = { readonly weight: number; readonly meets: Meets };
+
+function tallAndSoft(
+  { shoe: { numbers } }: Scored,
+  { facts }: Pick<Profile, 'facts'>,
+  health: ReadonlySet<string>,
+): readonly Weighed[] {
+  if ((numbers['heel-stack'] ?? 0) < TALL || (numbers.cushion ?? 0) < SOFT) return [];
+  const conditions = facts['conditions'];
+  const falls = Array.isArray(conditions) && conditions.includes('falls-or-unsteady');
+  const from = facts['person-older'] === true ? 'age-band' : falls ? 'conditions' : undefined;
+  if (from === undefined) return [];
+  return [{ weight: 2, meets: { code: 'tall-and-soft', from, ...(health.has(from) && { health: true }) } }];
+}
+
+function missed({ shoe }: Scored, need: Need, part: number, health: ReadonlySet<string>): readonly Weighed[] {
+  const { attribute, ideal, importance, reasons } = need;
+  const value = shoe.numbers[attribute];
+  const say = (direction: 'more' | 'less' | 'unknown'): Weighed => ({
+    weight: importance * (1 - part),
+    meets: { code: `${attribute}-${direction}`, attribute, ...tracedTo(reasons, health) },
+  });
+  if (value === undefined) return importance >= IMPORTANT ? [say('unknown')] : [];
+  return part > WORTH_SAYING ? [] : [say(value > ideal[1] ? 'more' : 'less')];
+}
+
+/** Traced to `stock`: no answer of the customer's brings these about. Below every need, but never crowded out by a trifle. */
+function ofTheStock({ shoe: { sizeOffset = 0 } }: Scored, lastPair: boolean): readonly Weighed[] {
+  const said: Weighed[] = [];
+  const runs = sizeOffset >= RUNS_OFF ? 'runs-large' : sizeOffset <= -RUNS_OFF ? 'runs-small' : undefined;
+  if (runs !== undefined) said.push({ weight: 0.2, meets: { code: runs, from: 'stock' } });
+  if (lastPair) said.push({ weight: 0.1, meets: { code: 'last-pair', from: 'stock' } });
+  return said;
+}

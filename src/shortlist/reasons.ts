@@ -1,0 +1,18 @@
+import type { Need } from '../profile/profile.ts';
+import { mostImportant, tracedTo } from './meets.ts';
+import type { Scored } from './scored.ts';
+import type { Meets } from './shortlist.ts';
+
+/** What a pair meets: the needs whose ideal range its recorded figure lies in, the most important first. */
+export function reasonsFor({ shoe }: Scored, needs: readonly Need[], health: ReadonlySet<string>): readonly Meets[] {
+  const met = needs.filter(({ attribute, ideal }) => {
+    const value = shoe.numbers[attribute];
+    return value !== undefined && value >= ideal[0] && value <= ideal[1];
+  });
+  return mostImportant(
+    met.map(({ attribute, importance, reasons }) => ({
+      weight: importance,
+      meets: { code: `${attribute}-meets`, attribute, ...tracedTo(reasons, health) },
+    })),
+  );
+}
