@@ -25,7 +25,7 @@ export function factShapes(
   facts.set('activity-group', { words: [...new Set(activities.map(({ group }) => group))] });
   facts.set('other-footwear', { words: [...new Set(activities.flatMap((row) => row.otherFootwear ?? []))] });
   for (const question of questionsOf(flow)) {
-    facts.set(question.id, shapeOfAnswer(question, tables));
+    if (question.kind !== 'against-today') facts.set(question.id, shapeOfAnswer(question, tables));
     for (const [name, shape] of partsOf(question)) facts.set(name, shape);
   }
   return facts;

@@ -1,13 +1,13 @@
 import { z } from 'zod';
 import { READERS, TABLE_NAMES } from '../format.ts';
 import { conditionSchema } from './condition.ts';
-import { idSchema } from './parts.ts';
+import { idSchema, optionIdSchema } from './parts.ts';
 
 const askWhen = conditionSchema.exactOptional();
 const readBy = z.enum(READERS).exactOptional();
 const isTrue = z.literal(true).exactOptional();
 
-const option = z.strictObject({ id: idSchema, alone: isTrue, showWhen: askWhen, readBy });
+const option = z.strictObject({ id: optionIdSchema, alone: isTrue, showWhen: askWhen, readBy });
 const spelled = z.array(option).min(1);
 const options = z.union([spelled, z.strictObject({ table: z.enum(TABLE_NAMES) })]);
 const extra = z.array(option).exactOptional();
@@ -33,7 +33,7 @@ const questionSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     ...question,
     kind: z.literal('against-today'),
-    properties: z.array(z.strictObject({ id: idSchema, choices: z.array(idSchema).min(2) })).min(1),
+    properties: z.array(z.strictObject({ id: idSchema, choices: z.array(optionIdSchema).min(2) })).min(1),
   }),
   z.strictObject({
     ...question,

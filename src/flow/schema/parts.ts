@@ -4,6 +4,8 @@ import { GRADES, KNOWN } from '../knowledge.ts';
 /** What every id in the content looks like. */
 export const ID_PATTERN = /^[a-z][a-z0-9-]*$/;
 export const idSchema = z.string().regex(ID_PATTERN);
+/** An option may also begin with a number: `65-plus`. */
+export const optionIdSchema = z.string().regex(/^[a-z0-9][a-z0-9-]*$/);
 
 export const shareOfOne = z.number().min(0).max(1);
 export const rangeSchema = z.tuple([z.number(), z.number()]).readonly();
