@@ -1,16 +1,12 @@
+import type { BoxWidth, Shelf } from '../stock/shoe.ts';
 import { nearest } from '../units/round.ts';
 import { type GirthLetter, girthLetter } from './systems/japanese.ts';
 
-export type Shelf = 'men' | 'women' | 'junior' | 'any';
-/** Widths as boxes come in. Words: `size.width.<word>`. */
-export const WIDTH_WORDS = ['narrow', 'standard', 'wide', 'extra-wide'] as const;
-export type WidthWord = (typeof WIDTH_WORDS)[number];
-
-/** How wide a foot is for its length. */
+/** How wide a foot is for its length. Words: `size.width.<word>`. */
 export interface Width {
   /** Standard deviations from what the survey's feet of this length measure; + is wider. Bench detail. */
   readonly z: number;
-  readonly word: WidthWord;
+  readonly word: BoxWidth;
   /** What it was judged by; a girth says more than a breadth. */
   readonly by: 'girth' | 'breadth';
   /** JIS S 5037 letter, only from a measured girth on the men's or women's shelf. */
@@ -104,7 +100,7 @@ export function widthOf(
  *
  * @example widthWord(-1.64) // 'narrow'
  */
-export function widthWord(z: number): WidthWord {
+export function widthWord(z: number): BoxWidth {
   if (z < NARROW_BELOW) return 'narrow';
   if (z < WIDE_FROM) return 'standard';
   return z < EXTRA_WIDE_FROM ? 'wide' : 'extra-wide';
