@@ -14,7 +14,7 @@ export interface Combined {
   readonly parts: readonly Part[];
 }
 
-/** One contribution with its final weight and the range it pulls to. */
+/** One contribution with its final weight and the range that would meet it. */
 export interface Part {
   readonly contribution: Contribution;
   readonly weight: number;
@@ -36,7 +36,10 @@ export function combine(contributions: readonly Contribution[], row: NumberRow, 
   if (usable.length === 0) return undefined;
   const weakOnes = usable.filter((each) => each.weak).length;
   const voiced = usable
-    .map((each) => ({ contribution: each, weight: each.weak ? Math.min(each.weight, WEAK_VOICE) / weakOnes : each.weight }))
+    .map((each) => ({
+      contribution: each,
+      weight: each.weak ? Math.min(each.weight, WEAK_VOICE) / weakOnes : each.weight,
+    }))
     .sort((a, b) => byText(a.contribution.reason.rule, b.contribution.reason.rule));
   const asked = voiced.flatMap(({ contribution, weight }) => {
     const { ideal, limits } = contribution.ask;
@@ -53,7 +56,7 @@ export function combine(contributions: readonly Contribution[], row: NumberRow, 
     ideal,
     limits: [Math.min(rest.limits[0] + moved, ideal[0]), Math.max(rest.limits[1] + moved, ideal[1])],
     strength: 1 - voiced.reduce((left, { weight }) => left * (1 - weight), 1),
-    parts: [...asked, ...wishes.map((wish) => ({ ...wish, range: around(wish.target, row.step) }))],
+    parts: [...asked, ...wishes.map((wish) => ({ ...wish, range: satisfying(wish, row) }))],
   };
 }
 
@@ -99,6 +102,13 @@ function travel(wishes: readonly Wish[], rest: number, side: 1 | -1): number {
   return wishes
     .filter((each) => each.side === side)
     .reduce((most, { weight, distance }) => Math.max(most, (distance * weight) / (weight + against)), 0);
+}
+
+/** Everything that meets a wish: its target and beyond, or about its target where it is to stay as it is. */
+function satisfying({ contribution, target, side }: Wish, row: NumberRow): Range {
+  const [low, high] = around(target, row.step);
+  if (contribution.ask.shift === 0) return [low, high];
+  return side === 1 ? [low, Math.max(high, row.range[1])] : [Math.min(low, row.range[0]), high];
 }
 
 export const middle = ([low, high]: Range): number => (low + high) / 2;

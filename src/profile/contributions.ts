@@ -33,7 +33,9 @@ export function contributionsOf(fired: readonly Fired[], facts: Facts): readonly
     const best = strongest.get(key);
     if (!best || each.weight > best.weight) strongest.set(key, each);
   }
-  return [...strongest.values()].sort((a, b) => byText(a.attribute, b.attribute) || byText(a.reason.rule, b.reason.rule));
+  return [...strongest.values()].sort(
+    (a, b) => byText(a.attribute, b.attribute) || byText(a.reason.rule, b.reason.rule),
+  );
 }
 
 function contributionOf({ rule, reason }: Fired, ask: Ask, facts: Facts): readonly Contribution[] {

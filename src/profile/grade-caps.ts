@@ -18,5 +18,4 @@ export const LIKING_LEAST = 0.5;
 export const isLiking = (rule: Rule): boolean => rule.basis === 'liking';
 
 /** Grades that may only reorder within a stated bound. The customer's own liking is no evidence and has none. */
-export const isWeak = (rule: Rule): boolean =>
-  !isLiking(rule) && (rule.grade === 'weak' || rule.grade === 'contested');
+export const isWeak = (rule: Rule): boolean => !isLiking(rule) && (rule.grade === 'weak' || rule.grade === 'contested');

@@ -1,0 +1,21 @@
+import type { Rule } from '../flow/knowledge.ts';
+import { contributionsOf } from './contributions.ts';
+import type { Origins } from './facts.ts';
+import { type Fired, firedRules } from './fire.ts';
+import { mustsOf } from './musts.ts';
+import { needsOf, type Weighed, weigh } from './needs.ts';
+import type { Facts, Must, Need } from './profile.ts';
+
+/** What some facts ask for, by the rules that fire on them. */
+export interface Asked {
+  readonly fired: readonly Fired[];
+  readonly weighed: readonly Weighed[];
+  readonly needs: readonly Need[];
+  readonly musts: readonly Must[];
+}
+
+export function askedBy(facts: Facts, origins: Origins, rules: readonly Rule[]): Asked {
+  const fired = firedRules(rules, facts, origins);
+  const weighed = weigh(contributionsOf(fired, facts), facts);
+  return { fired, weighed, needs: needsOf(weighed, facts), musts: mustsOf(fired) };
+}

@@ -1,0 +1,96 @@
+import type { Answer, Answers } from '../flow/answers.ts';
+import type { Knowledge } from '../flow/knowledge.ts';
+import type { Visit } from '../visit/visit.ts';
+import { SOMETHING_ELSE } from './activity-parts.ts';
+import { type Asked, askedBy } from './asked-by.ts';
+import { factsOfTold, originsOf, toldOfAnswers } from './facts.ts';
+import type { ProfilePart } from './profile.ts';
+import { pullBetween } from './pull-between.ts';
+
+/** From this pull on, two activities want two pairs. Chosen over the activities of the main flow; a design choice. */
+export const TOO_FAR_APART = 0.15;
+
+/** What an indoor-only pair is spared: the way there. Left out where the table has no such row. */
+const WAY_THERE = 'everyday-walking';
+
+/**
+ * Two pairs instead of one: for two activities whose needs, each taken alone, pull too far apart; else for a hall that
+ * allows indoor-only pairs when the same pair is worn to and from it. An activity done now and then needs no own pair.
+ */
+export function splitOf(answers: Answers, visit: Visit, knowledge: Knowledge): readonly ProfilePart[] | undefined {
+  return byActivities(answers, visit, knowledge) ?? byDoor(answers, visit, knowledge);
+}
+
+function byActivities(answers: Answers, visit: Visit, knowledge: Knowledge): readonly ProfilePart[] | undefined {
+  const main = answers['activity'];
+  const second = answers['second-activity'];
+  const rows = new Set<unknown>([...knowledge.activities.map((row) => row.id), SOMETHING_ELSE]);
+  if (!rows.has(main) || !rows.has(second) || main === second || answers['second-share'] === 'now-and-then')
+    return undefined;
+  const alone = (activity: Answer | undefined, from: string): ProfilePart => {
+    const { 'second-activity': _second, 'second-share': _share, ...rest } = answers;
+    const own = knowledge.activities.find((row) => row.id === activity)?.floors ?? [];
+    const asked = asksOf(
+      onFloors({ ...rest, activity: activity ?? SOMETHING_ELSE }, (floor) => own.includes(floor)),
+      from,
+      visit,
+      knowledge,
+    );
+    return { for: String(activity), needs: asked.needs, musts: asked.musts };
+  };
+  const parts = [alone(main, 'activity'), alone(second, 'second-activity')] as const;
+  return pullBetween(parts[0].needs, parts[1].needs) > TOO_FAR_APART ? parts : undefined;
+}
+
+function byDoor(answers: Answers, visit: Visit, knowledge: Knowledge): readonly ProfilePart[] | undefined {
+  const rules = answers['place-rules'];
+  if (!Array.isArray(rules) || !rules.includes('indoor-only') || answers['worn-to-and-from'] !== 'yes')
+    return undefined;
+  const inGroup = (group: 'indoor' | 'outdoor') => (id: string) =>
+    knowledge.floors.some((floor) => floor.id === id && floor.group === group);
+  const indoor = asksOf(onFloors(answers, inGroup('indoor')), 'activity', visit, knowledge);
+  const outdoor = outdoorAsks(answers, inGroup('outdoor'), visit, knowledge);
+  return [
+    { for: 'indoor', needs: indoor.needs, musts: indoor.musts },
+    { for: 'outdoor', needs: outdoor.needs, musts: outdoor.musts },
+  ];
+}
+
+/** Outside, the hall's rules do not count. With no floor outside named, the second pair is for walking there. */
+function outdoorAsks(
+  answers: Answers,
+  isOutdoor: (floor: string) => boolean,
+  visit: Visit,
+  knowledge: Knowledge,
+): Asked {
+  const { 'place-rules': _rules, floors, ...rest } = answers;
+  if (floorIds(floors).some(isOutdoor)) {
+    return asksOf(onFloors({ ...rest, ...(floors ? { floors } : {}) }, isOutdoor), 'activity', visit, knowledge);
+  }
+  const { 'second-activity': _second, 'second-share': _share, 'else-loads': _loads, ...walk } = rest;
+  const way = knowledge.activities.some((row) => row.id === WAY_THERE) ? { activity: WAY_THERE } : {};
+  return asksOf({ ...walk, ...way }, 'worn-to-and-from', visit, knowledge);
+}
+
+/** What other answers would ask for; what would be traced to the activity is traced to the answer it really came from. */
+function asksOf(answers: Answers, from: string, visit: Visit, knowledge: Knowledge): Asked {
+  const told = toldOfAnswers(answers, visit, knowledge).map((each) =>
+    each.from === 'activity' ? { ...each, from } : each,
+  );
+  return askedBy(factsOfTold(told), originsOf(told), knowledge.rules);
+}
+
+/** The floors that belong here; all of them where none does. */
+function onFloors(answers: Answers, belongs: (floor: string) => boolean): Answers {
+  const shares = answers['floors'];
+  const kept = floorIds(shares).filter(belongs);
+  if (kept.length === 0 || typeof shares !== 'object') return answers;
+  const floors = Object.fromEntries(Object.entries(shares).filter(([floor]) => kept.includes(floor))) as Record<
+    string,
+    string
+  >;
+  return { ...answers, floors };
+}
+
+const floorIds = (shares: Answer | undefined): readonly string[] =>
+  typeof shares === 'object' && !Array.isArray(shares) ? Object.keys(shares) : [];
