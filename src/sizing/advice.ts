@@ -30,7 +30,7 @@ export interface SizeAdvice {
   readonly archDifference?: number;
   /** Children only: how fast feet grow at this age, and when to look again. */
   readonly growth?: Growth;
-  /** Codes under `size.say`: longer foot by 6 mm, measured seated… (`sayFinding` has the words). */
+  /** Longer foot by 6 mm, measured seated, feet too far apart to be true… Words: `finding.<code>`. */
   readonly findings: readonly Finding[];
 }
 
@@ -55,6 +55,6 @@ export interface BoxFit {
   readonly by: 'inner-length' | 'mondopoint' | 'label-with-offset' | 'formula';
   /** Half-width of what the box leaves in doubt, millimetres. */
   readonly doubt?: number;
-  /** Codes under `size.say`: marks that contradict each other, nothing to judge by… */
+  /** Marks that contradict each other, nothing to judge by… */
   readonly findings?: readonly Finding[];
 }

@@ -40,6 +40,9 @@ export function euByOlderRule(foot: number): number {
   return foot / 5 - 10;
 }
 
+/** Farthest from the formula that is worth saying, EU sizes. */
+const FARTHEST = 1.5;
+
 /**
  * What else boxes for this foot may say, each label once, without the formula's own. "Some makers label this EU 42."
  *
@@ -56,10 +59,12 @@ export function alsoLabelled(foot: number): readonly AlsoLabelled[] {
     [euByOlderRule(foot), 'older-rule'],
   ];
   const seen = new Set([own]);
+  // The rules were made for adults; for small feet the older one strays sizes away, which helps nobody.
+  const far = (size: number) => Math.abs(size - eu.exact(foot)) > FARTHEST;
   const others: AlsoLabelled[] = [];
   for (const [exact, why] of candidates) {
     const size = nearest(exact, 0.5);
-    if (seen.has(size)) continue;
+    if (seen.has(size) || far(size)) continue;
     seen.add(size);
     others.push({ system: 'eu', label: eu.print(size), why });
   }

@@ -1,4 +1,3 @@
-import type { Quantity } from '../flow/answers.ts';
 import { footFromInsole } from '../observation/insole.ts';
 import { longerFoot } from '../observation/longer-foot.ts';
 import { MEASURE_RANGES } from '../observation/measure-ranges.ts';
@@ -11,6 +10,12 @@ export interface FootSource {
   readonly from: 'measured' | 'insole' | 'box-label';
   readonly length: number;
   readonly doubt: number;
+}
+
+/** A size as printed on a box: `{ value: 42, unit: 'eu' }`; the unit is a label system, or `mm`. */
+export interface PrintedSize {
+  readonly value: number;
+  readonly unit: string;
 }
 
 /** A foot gauge is read to a millimetre (common practice). */
@@ -65,19 +70,19 @@ const CHILD_DOUBT = 3;
  * @example fromBoxLabel({ value: 42, unit: 'eu' }, 'a-bit-short', false) // length 270.9, doubt 5
  */
 export function fromBoxLabel(
-  size: Quantity | string | undefined,
+  size: PrintedSize | string | undefined,
   feel: string | undefined,
   child: boolean,
 ): FootSource | undefined {
   if (size === undefined || typeof size === 'string') return undefined;
-  const length = footOfQuantity(size);
+  const length = footOfPrintedSize(size);
   if (length === undefined) return undefined;
   const { shift, doubt } = FEEL[feel ?? ''] ?? NO_FEEL;
   const wider = (size.unit === 'us-women' ? WOMEN_DOUBT : 0) + (child ? CHILD_DOUBT : 0);
   return plausible({ from: 'box-label', length: Math.round((length + shift) * 10) / 10, doubt: tidy(doubt + wider) });
 }
 
-function footOfQuantity({ value, unit }: Quantity): number | undefined {
+function footOfPrintedSize({ value, unit }: PrintedSize): number | undefined {
   const id = unit === 'mm' ? 'mondopoint' : unit;
   const system = Object.hasOwn(SYSTEMS, id) ? SYSTEMS[id as keyof typeof SYSTEMS] : undefined;
   return system === undefined || !Number.isFinite(value) ? undefined : system.foot(value);

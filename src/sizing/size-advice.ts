@@ -1,4 +1,3 @@
-import type { Quantity } from '../flow/answers.ts';
 import { checkObservation } from '../observation/check-observation.ts';
 import { larger, longerFoot } from '../observation/longer-foot.ts';
 import type { Feet, OldPair } from '../observation/observation.ts';
@@ -8,7 +7,7 @@ import type { Finding } from '../units/result.ts';
 import { tidy } from '../units/tidy.ts';
 import type { SizeAdvice } from './advice.ts';
 import { alsoLabelled } from './also-labelled.ts';
-import { type FootSource, fromBoxLabel, fromFeet, fromInsole } from './foot-source.ts';
+import { type FootSource, fromBoxLabel, fromFeet, fromInsole, type PrintedSize } from './foot-source.ts';
 import { formulaLabels } from './formula-labels.ts';
 import { growthOf } from './growth.ts';
 import { archOf, bendNotes, feetNotes } from './size-notes.ts';
@@ -20,7 +19,7 @@ export interface SizeInput {
   readonly feet?: Feet | undefined;
   readonly oldPair?: OldPair | undefined;
   /** The size printed on today's box, or `not-sure`. */
-  readonly nowSize?: Quantity | string | undefined;
+  readonly nowSize?: PrintedSize | string | undefined;
   /** How that pair feels: `too-short`, `a-bit-short`, `right`, `a-bit-long`, `too-long`, `not-sure`. */
   readonly nowFeel?: string | undefined;
   /** Toe room that the activity asks for, millimetres. */
