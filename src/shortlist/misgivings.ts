@@ -1,4 +1,5 @@
 import type { Need, Profile } from '../profile/profile.ts';
+import { runsOf } from '../sizing/box-fit.ts';
 import { mostImportant, tracedTo } from './meets.ts';
 import type { Scored } from './scored.ts';
 import type { Meets } from './shortlist.ts';
@@ -16,9 +17,6 @@ const IMPORTANT = 0.4;
  */
 const TALL = 32;
 const SOFT = 4;
-
-/** Millimetres of inner length off its label from which a model is said to run small or large: about half an EU size less a hair. Our choice. */
-const RUNS_OFF = 3;
 
 /** What speaks against a pair: first what bears on safety, then needs it misses or may miss, then what the stock says. */
 export function misgivingsFor(
@@ -61,11 +59,11 @@ function missed({ shoe }: Scored, need: Need, part: number, health: ReadonlySet<
   return part > WORTH_SAYING ? [] : [say(value > ideal[1] ? 'more' : 'less')];
 }
 
-/** Traced to `stock`: no answer of the customer's brings these about. Below every need, but never crowded out by a trifle. */
-function ofTheStock({ shoe: { sizeOffset = 0 } }: Scored, lastPair: boolean): readonly Weighed[] {
-  const said: Weighed[] = [];
-  const runs = sizeOffset >= RUNS_OFF ? 'runs-large' : sizeOffset <= -RUNS_OFF ? 'runs-small' : undefined;
-  if (runs !== undefined) said.push({ weight: 0.2, meets: { code: runs, from: 'stock' } });
-  if (lastPair) said.push({ weight: 0.1, meets: { code: 'last-pair', from: 'stock' } });
-  return said;
+/** Traced to `stock`: no answer of the customer's brings these about. They weigh less than a need that is clearly missed. */
+function ofTheStock({ shoe }: Scored, lastPair: boolean): readonly Weighed[] {
+  const runs = runsOf(shoe);
+  return [
+    ...(runs === undefined ? [] : [{ weight: 0.2, meets: { code: `runs-${runs}`, from: 'stock' } }]),
+    ...(lastPair ? [{ weight: 0.1, meets: { code: 'last-pair', from: 'stock' } }] : []),
+  ];
 }
