@@ -1,27 +1,29 @@
-import type { Foot, Observation } from '../observation/observation.ts';
+import type { Answers } from '../flow/answers.ts';
+import type { Observation } from '../observation/observation.ts';
+import type { SizeAdvice } from '../sizing/advice.ts';
+import { sizeOfVisit } from './size-of-visit.ts';
 import { roundFact, type Told } from './told.ts';
 
 const from = 'observation';
 
-/** What the fitter measured and saw: the longer foot, the old pair's wear, the roll. */
-export function factsOfObservation(observation: Observation): readonly Told[] {
-  return [...footFacts(observation), ...oldPairFacts(observation), ...rollFacts(observation)];
+/** What the fitter measured and saw: the longer foot, its width, the old pair's wear, the roll. */
+export function factsOfObservation(answers: Answers, observation: Observation): readonly Told[] {
+  const size = sizeOfVisit(answers, observation, undefined);
+  return [...footFacts(size), ...oldPairFacts(observation), ...rollFacts(observation)];
 }
 
-function footFacts({ feet }: Observation): readonly Told[] {
-  const left = length(feet?.left);
-  const right = length(feet?.right);
-  const known = [left, right].filter((each) => each !== undefined);
-  if (known.length === 0) return [];
-  const difference = left !== undefined && right !== undefined ? Math.abs(left - right) : undefined;
+/** As sizing reads them, which leaves out a measure that cannot be. */
+function footFacts({ from: rests, footLength, difference, width }: SizeAdvice): readonly Told[] {
+  if (rests !== 'measured') return [];
   return [
-    { key: 'foot-length', value: roundFact(Math.max(...known)), from },
-    ...(difference === undefined ? [] : [{ key: 'foot-difference', value: roundFact(difference), from }]),
+    ...numberFact('foot-length', footLength),
+    ...numberFact('foot-difference', difference),
+    ...numberFact('width-z', width?.z),
   ];
 }
 
-const length = (foot: Foot | undefined): number | undefined =>
-  foot?.length !== undefined && Number.isFinite(foot.length) ? foot.length : undefined;
+const numberFact = (key: string, value: number | undefined): readonly Told[] =>
+  value === undefined ? [] : [{ key, value: roundFact(value), from }];
 
 /** `insoleLength` becomes `old-pair-insole-length`; the measured figures are among the facts of today's shoe. */
 function oldPairFacts({ oldPair }: Observation): readonly Told[] {

@@ -33,7 +33,7 @@ export function toldOfAnswers(answers: Answers, visit: Visit, knowledge: Knowled
     ...factsOfFloors(answers, knowledge),
     ...factsOfPerson(answers),
     ...factsOfToday(answers, visit.observation, knowledge),
-    ...factsOfObservation(visit.observation),
+    ...factsOfObservation(answers, visit.observation),
     ...factsOfHealth(answers, visit),
   ];
 }

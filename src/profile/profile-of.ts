@@ -10,7 +10,7 @@ import { type Fired, firedRules } from './fire.ts';
 import { holdOf, stopsOf } from './hold.ts';
 import { outcomeOf } from './outcome.ts';
 import type { Facts, Profile } from './profile.ts';
-import { sizeOf } from './size-of.ts';
+import { sizeOfVisit } from './size-of-visit.ts';
 import { splitOf } from './split.ts';
 import { unknownOf } from './unknown.ts';
 
@@ -36,7 +36,7 @@ export function profileOf(facts: Facts, visit: Visit, knowledge: Knowledge): Pro
     cautions: cautionsOf(careful, facts['cleared'] === true, knowledge),
     advice: adviceOf(fired, knowledge),
     conflicts: conflictsOf(weighed),
-    size: sizeOf(visit, answers, facts, knowledge),
+    size: sizeOfVisit(answers, visit.observation, toeRoomOf(facts)),
     unknown: unknownOf(answers, facts, knowledge),
     facts,
   };
@@ -53,4 +53,10 @@ function stopsBeforeChanges(visit: Visit, knowledge: Knowledge, fired: readonly 
   return firedRules(knowledge.rules, factsOfTold(told), originsOf(told)).filter(
     (each) => !standing.has(each.rule.id) && stopsOf([each], knowledge.cautions).length > 0,
   );
+}
+
+function toeRoomOf(facts: Facts): readonly [number, number] | undefined {
+  const low = facts['toe-room-low'];
+  const high = facts['toe-room-high'];
+  return typeof low === 'number' && typeof high === 'number' ? [low, high] : undefined;
 }
