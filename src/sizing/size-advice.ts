@@ -57,7 +57,7 @@ export function sizeAdvice(input: SizeInput): SizeAdvice {
     ...(seen.feet === undefined ? [] : feetNotes(seen.feet, uneven, inside.includes('thick-sock'))),
     ...(seen.feet === undefined ? [] : bendNotes(seen.feet)),
     ...sourceNotes(input, source, child),
-    ...(growth === undefined || source === undefined ? [] : [note('measure-again', { months: growth.nextCheck })]),
+    ...(growth === undefined || source === undefined ? [] : [note('measure-again', { count: growth.nextCheck })]),
   ];
   if (source === undefined) return { from: 'none', ...base, ...optional({ growth }), findings };
   const foot = source.length;
