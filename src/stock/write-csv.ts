@@ -10,6 +10,8 @@ export interface WriteOptions {
   /** What spreadsheets of the shop's country expect. */
   readonly delimiter?: ',' | ';' | '\t';
   readonly decimal?: '.' | ',';
+  /** Write these even where nothing stands in them. */
+  readonly columns?: readonly Column[];
 }
 
 const ALWAYS: readonly string[] = ['shoe', 'model', 'use', 'shelf', 'box', 'place', 'on hand', 'reserved'];
@@ -20,10 +22,13 @@ const ALWAYS: readonly string[] = ['shoe', 'model', 'use', 'shelf', 'box', 'plac
  * One row is one box; the model's figures stand on its first row. Columns without any value are left out. Text that a
  * spreadsheet would run as a formula is guarded with an apostrophe.
  */
-export function writeStock(stock: Stock, { delimiter = ',', decimal = '.' }: WriteOptions = {}): string {
+export function writeStock(stock: Stock, { delimiter = ',', decimal = '.', columns = [] }: WriteOptions = {}): string {
   const rows = rowsOf(stock);
   const used = COLUMNS.filter(
-    (column) => ALWAYS.includes(column.header) || rows.some((row) => cell(column, row, decimal) !== ''),
+    (column) =>
+      ALWAYS.includes(column.header) ||
+      columns.includes(column) ||
+      rows.some((row) => cell(column, row, decimal) !== ''),
   );
   const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra)))];
   const lines = rows.map((row) => [
