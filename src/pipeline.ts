@@ -21,7 +21,7 @@ export interface Line {
  * importances that tell a clear first pair from a close call, and nothing else.
  */
 export function fit(visit: Visit, knowledge: Knowledge, stock: Stock, seed: number): Line {
-  const facts = factsOf(visit, knowledge);
-  const profile = profileOf(facts, visit, knowledge);
-  return { visit, profile, shortlist: shortlistOf(profile, visit, knowledge, stock, seed) };
+  const profileFor = (of: Visit): Profile => profileOf(factsOf(of, knowledge), of, knowledge);
+  const profile = profileFor(visit);
+  return { visit, profile, shortlist: shortlistOf(profile, visit, knowledge, stock, seed, profileFor) };
 }

@@ -1,4 +1,4 @@
-import type { Copy } from '../card/card.ts';
+import type { CardFacts, Copy } from '../card/card.ts';
 import type { Shop } from '../card/shop.ts';
 import type { Line } from '../pipeline.ts';
 import type { Stock } from '../stock/shoe.ts';
@@ -32,6 +32,8 @@ export interface LineService {
   readStock(text: string, asOf: string, progress?: (share: number) => void): StockReading | Promise<StockReading>;
   useStock(stock: Stock): void | Promise<void>;
   fit(visit: Visit, seed: number): Line | Promise<Line>;
+  /** What the card says, as codes and figures; screens put the words to it. */
+  facts(order: CardOrder): CardFacts | Promise<CardFacts>;
   /** The card as HTML for reading, preview and printing. */
   twin(order: CardOrder): string | Promise<string>;
   /** The card as PDF. */

@@ -1,0 +1,56 @@
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import type { ContentFile } from '../flow/check/document.ts';
+import { Refusal } from './refusal.ts';
+
+/** A file's text, or a refusal that names the file. */
+export function readText(path: string): string {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    throw new Refusal('file-missing', path);
+  }
+}
+
+export const isFolder = (path: string): boolean => {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+};
+
+/** Writes the whole file or nothing: to a name beside it first, then in one step to its own. */
+export function writeWhole(path: string, content: string | Uint8Array): void {
+  mkdirSync(dirname(path), { recursive: true });
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  try {
+    writeFileSync(beside, content);
+    renameSync(beside, path);
+  } catch {
+    rmSync(beside, { force: true });
+    throw new Refusal('file-unwritable', path);
+  }
+}
+
+const jsonIn = (folder: string): readonly string[] =>
+  isFolder(folder)
+    ? readdirSync(folder)
+        .filter((name) => name.endsWith('.json'))
+        .sort()
+        .map((name) => join(folder, name))
+    : [];
+
+/** Every file of a flow folder, with the sources and the shared words beside it: what `check` and the line read. */
+export function contentFiles(flowFolder: string): readonly ContentFile[] {
+  if (!isFolder(flowFolder)) throw new Refusal('folder-missing', flowFolder);
+  const shared = dirname(flowFolder.replace(/\/+$/, ''));
+  const languages = isFolder(join(shared, 'words')) ? readdirSync(join(shared, 'words')).sort() : [];
+  const paths = [
+    ...jsonIn(flowFolder),
+    ...jsonIn(join(flowFolder, 'stories')),
+    join(shared, 'sources.json'),
+    ...languages.flatMap((language) => jsonIn(join(shared, 'words', language))),
+  ];
+  return paths.map((path) => ({ path, text: readText(path) }));
+}

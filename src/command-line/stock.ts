@@ -1,0 +1,22 @@
+import { readStock } from '../stock/read-csv.ts';
+import { readText } from './files.ts';
+import { FLAG, readOptions } from './options.ts';
+import { usage } from './refusal.ts';
+import { json, type Said } from './said.ts';
+
+/** `fit stock <stock.csv> [--json]`: what loads, what is refused and why, by line. */
+export function stock(args: readonly string[]): Said {
+  const given = readOptions(args, { json: FLAG });
+  const path = given.files[0];
+  if (!path) throw usage('option-missing', '<stock.csv>');
+  const { value, findings } = readStock(readText(path), { asOf: new Date().toISOString() });
+  const refused = new Set(findings.filter(({ severity }) => severity === 'error').map(({ line }) => line)).size;
+  const loaded = value?.boxes.length ?? 0;
+  const named = findings.map((finding) => ({ file: path, ...finding }));
+  if (given.flag('json')) {
+    const told = findings.map(({ code, line, column, value: cell }) => ({ code, line, column, value: cell }));
+    return { text: json({ loaded, refused, shoes: value?.shoes.length ?? 0, findings: told }), findings: named };
+  }
+  const text = `${value?.shoes.length ?? 0} models in ${loaded} boxes loaded, ${refused} lines refused.\n`;
+  return { text, findings: named };
+}

@@ -1,0 +1,24 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Bundle } from '../words/bundle.ts';
+import type { Words } from '../words/words.ts';
+import { wordsOf } from '../words/words-of.ts';
+import { isFolder, readText } from './files.ts';
+import { FLOW_FOLDER, SHARED_WORDS } from './places.ts';
+import { usage } from './refusal.ts';
+
+/** The words of one language: the shared files, then the flow's own. */
+export function wordsOnDisk(language: string): Words {
+  const folder = join(SHARED_WORDS, language);
+  if (!isFolder(folder)) throw usage('language-unknown', language);
+  const files = [
+    ...readdirSync(folder).map((name) => join(folder, name)),
+    ...readdirSync(FLOW_FOLDER)
+      .filter((name) => name.endsWith(`.${language}.json`))
+      .map((name) => join(FLOW_FOLDER, name)),
+  ].sort();
+  return wordsOf(
+    language,
+    files.map((file) => JSON.parse(readText(file)) as Bundle),
+  );
+}

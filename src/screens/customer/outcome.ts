@@ -1,0 +1,221 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { CardFacts } from '../../card/card.ts';
+import type { Shop } from '../../card/shop.ts';
+import { textOf } from '../../card/text/text-of.ts';
+import type { Visit } from '../../visit/visit.ts';
+import type { Words } from '../../words/words.ts';
+import type { LineClient } from '../../worker/line-client.ts';
+import type { CardOrder } from '../../worker/line-service.ts';
+import { LightElement } from '../parts/light-element.ts';
+import { printPage } from '../parts/print-page.ts';
+import { savePdf } from '../parts/save-pdf.ts';
+import './result-screen.ts';
+
+type Step = 'working' | 'result' | 'ask-health' | 'ask-hand' | 'card' | 'handed' | 'failed';
+
+/** From the finished interview to the card in hand: result, health notes or not, card, and handing over. */
+@customElement('lw-outcome')
+export class Outcome extends LightElement {
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) words!: Words;
+  @property({ attribute: false }) line!: LineClient;
+  @property({ attribute: false }) shop!: Shop;
+  /** `maple 14`. */
+  @property() ticket = '';
+  /** A listed screen state may start further on. */
+  @property({ attribute: false }) step: Step = 'working';
+
+  @state() private facts: CardFacts | undefined;
+  @state() private twin = '';
+  @state() private printHealth = false;
+  @state() private saved = false;
+  private stepBefore: Step = 'result';
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (this.step === 'working') void this.work();
+  }
+
+  private order(printHealth: boolean): CardOrder {
+    return {
+      visit: { ...this.visit, printHealth },
+      shop: this.shop,
+      date: today(),
+      ticket: this.ticket,
+      origin: location.origin + location.pathname.replace(/[^/]*$/, '').replace(/\/$/, ''),
+      copy: 'customer',
+      format: this.shop.format ?? 'a5',
+      language: this.words.language,
+    };
+  }
+
+  /** The screen may show the customer everything that follows from their own answers; the paper asks first. */
+  private async work(): Promise<void> {
+    try {
+      this.facts = await this.line.facts(this.order(true));
+      this.go('result');
+    } catch (reason) {
+      this.fail(reason);
+    }
+  }
+
+  private fail(reason: unknown): void {
+    console.error(reason);
+    this.go('failed');
+  }
+
+  private go(step: Step): void {
+    this.step = step;
+    window.scrollTo(0, 0);
+    void this.updateComplete.then(() => this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true }));
+  }
+
+  /** Asks about health notes only where saying yes would change the card. */
+  private async wantCard(): Promise<void> {
+    try {
+      const without = await this.line.facts(this.order(false));
+      const differs = said(without) !== said(this.facts);
+      if (differs) this.go('ask-health');
+      else await this.makeCard(false);
+    } catch (reason) {
+      this.fail(reason);
+    }
+  }
+
+  private async makeCard(printHealth: boolean): Promise<void> {
+    this.printHealth = printHealth;
+    this.saved = false;
+    try {
+      this.twin = await this.line.twin(this.order(printHealth));
+      this.go('card');
+      this.tell('card-made', printHealth);
+    } catch (reason) {
+      this.fail(reason);
+    }
+  }
+
+  private async save(): Promise<void> {
+    try {
+      const bytes = await this.line.pdf(this.order(this.printHealth));
+      savePdf(bytes, `${this.ticket.replace(/\s+/g, '-')}.pdf`);
+      this.saved = true;
+    } catch (reason) {
+      this.fail(reason);
+    }
+  }
+
+  private tell(what: 'change' | 'hand' | 'done' | 'card-made', detail?: unknown): void {
+    this.dispatchEvent(new CustomEvent(what, { detail }));
+  }
+
+  private askHand(): void {
+    this.stepBefore = this.step;
+    this.go('ask-hand');
+  }
+
+  protected override render() {
+    switch (this.step) {
+      case 'working':
+        return html`<div class="head"><h1 id="ask" tabindex="-1" role="status">${this.words.say('screen.working')}</h1></div>`;
+      case 'result':
+        return this.result();
+      case 'ask-health':
+        return this.ask('health', [
+          { words: 'healthNo', act: () => this.makeCard(false) },
+          { words: 'healthYes', act: () => this.makeCard(true) },
+        ]);
+      case 'ask-hand':
+        return this.ask('hand', [
+          { words: 'handYes', act: () => this.hand() },
+          { words: 'handNo', act: () => this.go(this.stepBefore) },
+        ]);
+      case 'card':
+        return this.card();
+      case 'handed':
+        return this.handed();
+      case 'failed':
+        return html`<div class="head">
+          <h1 id="ask" tabindex="-1">${this.say('failed')}</h1>
+        </div>
+        <div class="foot">${this.button('change', () => this.tell('change'))}${this.button('done', () => this.tell('done'))}</div>`;
+    }
+  }
+
+  private say(key: string): string {
+    return this.words.say(`result.${key}`, { ticket: this.ticket });
+  }
+
+  private button(words: string, act: () => unknown, main = false) {
+    return html`<button type="button" class=${main ? 'button main' : 'button'} data-act=${words} @click=${act}>
+      ${this.say(words)}
+    </button>`;
+  }
+
+  private result() {
+    if (!this.facts) return nothing;
+    const text = textOf(this.facts, this.words);
+    return html`<lw-result class="page-in" .text=${text} .words=${this.words}></lw-result>
+      <div class="foot sticky">
+        ${this.button('card', () => this.wantCard(), true)}${this.button('hand', () => this.askHand())}
+        ${this.button('change', () => this.tell('change'))}
+      </div>`;
+  }
+
+  private ask(topic: 'health' | 'hand', choices: readonly { words: string; act: () => unknown }[]) {
+    return html`<div class="head page-in">
+        <h1 id="ask" tabindex="-1">${this.say(`${topic}Title`)}</h1>
+        <p class="lead">${this.say(`${topic}Text`)}</p>
+      </div>
+      <div class="foot">
+        ${choices.map(({ words, act }, index) => this.button(words, act, index === 0 && topic === 'hand'))}
+      </div>`;
+  }
+
+  private card() {
+    return html`<div class="head">
+        <h1 id="ask" tabindex="-1">${this.say('cardTitle')}</h1>
+        <p class="lead">${this.say('cardLead')}</p>
+      </div>
+      <div class="foot">
+        ${this.button('save', () => this.save(), true)}${this.button('print', () => printPage(this.twin))}
+        ${this.button('hand', () => this.askHand())}${this.button('done', () => this.go('handed'))}
+        <p role="status">${this.saved ? this.say('saved') : nothing}</p>
+      </div>
+      <iframe class="twin" title=${this.say('preview')} src=${blobOf(this.twin)} sandbox="allow-same-origin allow-modals"></iframe>
+      <div class="foot">${this.button('back', () => this.go('result'))}</div>`;
+  }
+
+  private hand(): void {
+    this.tell('hand', this.printHealth);
+    this.go('handed');
+  }
+
+  private handed() {
+    return html`<div class="head page-in">
+        <h1 id="ask" tabindex="-1">${this.say('handedTitle')}</h1>
+        <p class="lead">${this.say('handedText')}</p>
+        <p>${this.say('handedFree')}</p>
+      </div>
+      <div class="foot">${this.button('done', () => this.tell('done'), true)}</div>`;
+  }
+}
+
+/** What a card says apart from whether it may say it, for telling two cards apart. */
+const said = (facts: CardFacts | undefined): string => JSON.stringify({ ...facts, healthNotes: undefined, code: undefined });
+
+let lastBlob: { readonly page: string; readonly url: string } | undefined;
+/** One address per page of HTML, so that rendering again does not load it again. */
+function blobOf(page: string): string {
+  if (lastBlob?.page !== page) {
+    if (lastBlob) URL.revokeObjectURL(lastBlob.url);
+    lastBlob = { page, url: URL.createObjectURL(new Blob([page], { type: 'text/html;charset=utf-8' })) };
+  }
+  return lastBlob.url;
+}
+
+function today(): string {
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
