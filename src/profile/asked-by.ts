@@ -1,4 +1,4 @@
-import type { Rule } from '../flow/knowledge.ts';
+import type { Knowledge } from '../flow/knowledge.ts';
 import { contributionsOf } from './contributions.ts';
 import type { Origins } from './facts.ts';
 import { type Fired, firedRules } from './fire.ts';
@@ -14,8 +14,8 @@ export interface Asked {
   readonly musts: readonly Must[];
 }
 
-export function askedBy(facts: Facts, origins: Origins, rules: readonly Rule[]): Asked {
-  const fired = firedRules(rules, facts, origins);
+export function askedBy(facts: Facts, origins: Origins, knowledge: Pick<Knowledge, 'rules' | 'cautions'>): Asked {
+  const fired = firedRules(knowledge, facts, origins);
   const weighed = weigh(contributionsOf(fired, facts), facts);
   return { fired, weighed, needs: needsOf(weighed, facts), musts: mustsOf(fired) };
 }

@@ -2,12 +2,7 @@ import type { CautionRow } from '../flow/knowledge.ts';
 import { HOLDS, type Hold } from '../visit/visit.ts';
 import type { Fired } from './fire.ts';
 import type { Facts } from './profile.ts';
-
-/** Signs that stop the line until somebody else has looked. */
-export type Stop = Extract<Hold, 'before-choosing' | 'today' | 'now'>;
-const STOPS: readonly Stop[] = ['before-choosing', 'today', 'now'];
-
-export const isStop = (word: unknown): word is Stop => STOPS.some((stop) => stop === word);
+import { isStop, type Stop } from './stops.ts';
 
 /** Every stop that the fired rules name. A rule that refers without a caution stops the choosing. */
 export function stopsOf(fired: readonly Fired[], cautions: readonly CautionRow[]): readonly Stop[] {
@@ -34,4 +29,4 @@ export function holdOf(stops: readonly Stop[], facts: Facts): Hold {
   return standing.reduce(moreCareful, 'none');
 }
 
-export const moreCareful = (a: Hold, b: Hold): Hold => (HOLDS.indexOf(a) >= HOLDS.indexOf(b) ? a : b);
+const moreCareful = (a: Hold, b: Hold): Hold => (HOLDS.indexOf(a) >= HOLDS.indexOf(b) ? a : b);

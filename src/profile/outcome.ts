@@ -1,11 +1,10 @@
 import { OUTCOMES, type Outcome } from '../flow/knowledge.ts';
 import type { Hold } from '../visit/visit.ts';
-import type { Origins } from './facts.ts';
 import type { Fired } from './fire.ts';
 import { partOf } from './from.ts';
-import { isStop } from './hold.ts';
 import { mergeReasons } from './merge-reasons.ts';
 import type { Facts, Profile } from './profile.ts';
+import { isStop } from './stops.ts';
 
 type Outcomes = Pick<Profile, 'outcome' | 'otherFootwear' | 'outcomeReasons'>;
 
@@ -13,13 +12,7 @@ type Outcomes = Pick<Profile, 'outcome' | 'otherFootwear' | 'outcomeReasons'>;
  * What the visit comes to, first that applies: see somebody first, measure the old shoe first, another kind of
  * footwear, keep today's pair, or a shortlist.
  */
-export function outcomeOf(
-  fired: readonly Fired[],
-  hold: Hold,
-  facts: Facts,
-  origins: Origins,
-  stops: readonly Fired[],
-): Outcomes {
+export function outcomeOf(fired: readonly Fired[], hold: Hold, facts: Facts, stops: readonly Fired[]): Outcomes {
   const named = (outcome: Outcome): readonly Fired[] => fired.filter(({ rule }) => rule.outcome === outcome);
   const ownKind = facts['other-footwear'];
   const applies: Readonly<Record<Outcome, boolean>> = {
@@ -32,18 +25,8 @@ export function outcomeOf(
   const outcome = OUTCOMES.find((each) => applies[each]) ?? 'shortlist';
   if (outcome === 'shortlist') return { outcome };
   const causes = outcome === 'refer' ? stops : named(outcome);
-  const reasons = mergeReasons([
-    ...causes.map(({ reason }) => reason()),
-    outcome === 'other-footwear' ? fromActivity(ownKind, origins) : undefined,
-  ]);
+  const reasons = mergeReasons(causes.map(({ reason }) => reason()));
   if (outcome !== 'other-footwear') return { outcome, outcomeReasons: reasons };
   const kind = typeof ownKind === 'string' ? ownKind : reasons.map(({ from }) => partOf(from)).find(Boolean);
   return { outcome, ...(kind === undefined ? {} : { otherFootwear: kind }), outcomeReasons: reasons };
-}
-
-/** An activity's own row may name the footwear it needs; the activity then stands for the rule. */
-function fromActivity(kind: Facts[string] | undefined, origins: Origins) {
-  const from = origins.get('other-footwear');
-  if (kind === undefined || from === undefined) return undefined;
-  return { from, rule: 'other-footwear', source: 'common-practice', grade: 'common-practice' as const };
 }

@@ -22,18 +22,21 @@ import { unknownOf } from './unknown.ts';
 export function profileOf(facts: Facts, visit: Visit, knowledge: Knowledge): Profile {
   const answers = answersThatCount(visit, knowledge.flow);
   const origins = originsOf(toldOfAnswers(answers, visit, knowledge));
-  const { fired, weighed, needs, musts } = askedBy(facts, origins, knowledge.rules);
+  const { fired, weighed, needs, musts } = askedBy(facts, origins, knowledge);
   const careful = [...fired, ...stopsBeforeChanges(visit, knowledge, fired)];
   const hold = holdOf(stopsOf(careful, knowledge.cautions), facts);
-  const stopping = careful.filter((each) => stopsOf([each], knowledge.cautions).length > 0);
+  const cleared = facts['cleared'] === true;
+  const stopping = careful.filter((each) =>
+    stopsOf([each], knowledge.cautions).some((stop) => !(cleared && stop === 'before-choosing')),
+  );
   const split = splitOf(answers, visit, knowledge);
   return {
-    ...outcomeOf(fired, hold, facts, origins, stopping),
+    ...outcomeOf(fired, hold, facts, stopping),
     hold,
     needs,
     musts,
     ...(split ? { split } : {}),
-    cautions: cautionsOf(careful, facts['cleared'] === true, knowledge),
+    cautions: cautionsOf(careful, cleared, knowledge),
     advice: adviceOf(fired, knowledge),
     conflicts: conflictsOf(weighed),
     size: sizeOfVisit(answers, visit.observation, toeRoomOf(facts)),
@@ -50,7 +53,7 @@ function stopsBeforeChanges(visit: Visit, knowledge: Knowledge, fired: readonly 
   if (visit.overrides.length === 0) return [];
   const told = toldOfAnswers(answersInPlay(knowledge.flow, visit.answers), visit, knowledge);
   const standing = new Set(fired.map(({ rule }) => rule.id));
-  return firedRules(knowledge.rules, factsOfTold(told), originsOf(told)).filter(
+  return firedRules(knowledge, factsOfTold(told), originsOf(told)).filter(
     (each) => !standing.has(each.rule.id) && stopsOf([each], knowledge.cautions).length > 0,
   );
 }

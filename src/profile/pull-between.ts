@@ -7,8 +7,8 @@ import type { Need } from './profile.ts';
  * share of the property's scale, times the lesser of the two importances, added up. 0 where one pair could serve both.
  *
  * @example
- * pullBetween([{ attribute: 'drop', ideal: [8, 10], importance: 0.5, … }], [{ attribute: 'drop', ideal: [0, 4], importance: 0.4, … }])
- * // 0.1: a gap of 4 on a scale of 16 is a quarter, times 0.4
+ * pullBetween([{ attribute: 'cushion', ideal: [4, 5], importance: 0.5, … }], [{ attribute: 'cushion', ideal: [1, 2], importance: 0.4, … }])
+ * // 0.2: a gap of 2 on a scale of 4 is a half, times 0.4
  */
 export function pullBetween(a: readonly Need[], b: readonly Need[]): number {
   const others = new Map(b.map((need) => [need.attribute, need]));

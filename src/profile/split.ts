@@ -77,7 +77,7 @@ function asksOf(answers: Answers, from: string, visit: Visit, knowledge: Knowled
   const told = toldOfAnswers(answers, visit, knowledge).map((each) =>
     each.from === 'activity' ? { ...each, from } : each,
   );
-  return askedBy(factsOfTold(told), originsOf(told), knowledge.rules);
+  return askedBy(factsOfTold(told), originsOf(told), knowledge);
 }
 
 /** The floors that belong here; all of them where none does. */

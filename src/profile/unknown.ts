@@ -3,9 +3,9 @@ import type { Knowledge, Rule } from '../flow/knowledge.ts';
 import { routeOf } from '../flow/route.ts';
 import { couldHold } from './could-hold.ts';
 import { GRADE_CAPS, isLiking } from './grade-caps.ts';
-import { isStop } from './hold.ts';
 import type { Facts } from './profile.ts';
 import { factsForRules } from './roll-counts.ts';
+import { isStop } from './stops.ts';
 
 /** Facts that a question decides besides those under its own id. */
 const DECIDES: Readonly<Record<string, readonly string[]>> = {

@@ -66,16 +66,14 @@ export function anyAnswers(knowledge: Knowledge): fc.Arbitrary<Answers> {
 
 /** Any change a fitter might make. */
 export function anyOverride(knowledge: Knowledge) {
-  return fc
-    .constantFrom(...questionsOf(knowledge.flow))
-    .chain((question) =>
-      anyAnswer(question, knowledge).map((value) => ({
-        question: question.id,
-        value,
-        by: 'Fitter',
-        reason: 'asked again',
-      })),
-    );
+  return fc.constantFrom(...questionsOf(knowledge.flow)).chain((question) =>
+    anyAnswer(question, knowledge).map((value) => ({
+      question: question.id,
+      value,
+      by: 'Fitter',
+      reason: 'asked again',
+    })),
+  );
 }
 
 const anyRollSeen = fc.constantFrom('not-told', 'in', 'even', 'out') as fc.Arbitrary<
