@@ -43,18 +43,22 @@ export function pickLineUp(
       lambda,
     )?.index;
 
-  const line: Placed[] = [{ scored: first, part: 'closest' }];
-  const second = pick(all, [0], LAMBDA.close);
-  if (second === undefined) return line;
-  line.push({ scored: at(second), part: 'also-close' });
-
   const fair = all.filter((i) => at(i).desirability >= FAIR_SHARE * first.desirability);
+  // In their order, not by difference: the nearest pair that has what is to be compared. Kept from becoming the second.
+  const inner = firmerInner ? fair.find((i) => isFirmerInner(first.shoe, at(i).shoe)) : undefined;
+  const second = pick(
+    all.filter((i) => i !== inner),
+    [0],
+    LAMBDA.close,
+  );
+  const taken = second === undefined ? [0] : [0, second];
   const named = fair.filter((i) => contrastTo(first.shoe, at(i).shoe, needs) !== undefined);
-  // In their order, not by difference: the nearest pair that has what is to be compared.
-  const inner = firmerInner ? fair.find((i) => i !== second && isFirmerInner(first.shoe, at(i).shoe)) : undefined;
-  const third = inner ?? pick(named, [0, second], LAMBDA.contrast) ?? pick(all, [0, second], LAMBDA.close);
-  if (third === undefined) return line;
-  const contrast = inner === undefined ? contrastTo(first.shoe, at(third).shoe, needs) : 'firmer-inner';
-  line.push({ scored: at(third), part: contrast ?? 'also-close' });
-  return line;
+  const third = inner ?? pick(named, taken, LAMBDA.contrast) ?? pick(all, taken, LAMBDA.close);
+  const contrast = (i: number): Part =>
+    i === inner ? 'firmer-inner' : (contrastTo(first.shoe, at(i).shoe, needs) ?? 'also-close');
+  return [
+    { scored: first, part: 'closest' },
+    ...(second === undefined ? [] : [{ scored: at(second), part: 'also-close' }]),
+    ...(third === undefined ? [] : [{ scored: at(third), part: contrast(third) }]),
+  ];
 }
