@@ -1,0 +1,105 @@
+import type { Knowledge } from '../flow/knowledge.ts';
+import type { Line } from '../pipeline.ts';
+import { factsOf } from '../profile/facts.ts';
+import type { Facts, Profile } from '../profile/profile.ts';
+import { profileOf } from '../profile/profile-of.ts';
+import { LABEL_SYSTEMS, type LabelSystem } from '../stock/shoe.ts';
+import type { Visit } from '../visit/visit.ts';
+import { benchOf } from './bench.ts';
+import type { CardFacts, CardSize, Copy } from './card.ts';
+import { cardCautions } from './cautions.ts';
+import { pairsOf } from './pairs.ts';
+import { healthQuestions, onlyHealth, openVisit } from './private.ts';
+import type { Shop } from './shop.ts';
+import { stripsOf } from './strips.ts';
+import { type TaskGate, tasksOf } from './tasks.ts';
+
+/** What a card needs besides the line itself. */
+export interface CardContext {
+  readonly shop: Shop;
+  /** ISO date of the visit. */
+  readonly date: string;
+  readonly ticket: string;
+  /** ISO date and time of the stock list. */
+  readonly stockAsOf: string;
+  readonly knowledge: Knowledge;
+  /** Where the kiosk is served from; makes the printed code a link: `https://fit.example`. */
+  readonly origin?: string;
+  /** The card code of the visit, as text. */
+  readonly code: string;
+  readonly copy: Copy;
+  readonly gate: TaskGate;
+}
+
+/**
+ * What one visit's card says.
+ *
+ * The fitter's copy says everything. The customer's says what followed from health answers only if they asked for it
+ * to be printed; otherwise its tape measures, size, tasks, advice and cautions are those of the same visit with every
+ * health question answered "none of these".
+ */
+export function cardOf(line: Line, context: CardContext): CardFacts {
+  const { visit, profile, shortlist } = line;
+  const { knowledge, copy } = context;
+  const fitter = copy === 'fitter';
+  const tellsHealth = fitter || visit.printHealth === true;
+  const health = healthQuestions(knowledge.flow);
+  const shown = tellsHealth ? profile : openProfile(visit, knowledge);
+  const pairs = pairsOf(shortlist.lineUps, labelSystem(visit), { health, tellsHealth, withFrom: fitter });
+  const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
+  const cautions = cardCautions(profile.outcome, profile.cautions, knowledge, health, tellsHealth, fitter);
+  const asked = healthAsked(profile.facts);
+  const drawn = profile.outcome === 'shortlist' ? shown.needs : [];
+  return {
+    copy,
+    outcome: profile.outcome,
+    ...(profile.otherFootwear ? { otherFootwear: profile.otherFootwear } : {}),
+    shop: context.shop,
+    date: context.date,
+    ticket: context.ticket,
+    stockAsOf: context.stockAsOf,
+    code: context.origin ? `${context.origin.replace(/\/+$/, '')}/#${context.code}` : context.code,
+    lineUps: pairs.lineUps,
+    strips: stripsOf(drawn, pairs.shoes, shown.facts, fitter),
+    tasks:
+      profile.outcome === 'shortlist'
+        ? tasksOf(activity?.tasks ?? [], profile.facts, context.gate, { asked, tellsHealth })
+        : { gentle: [], moving: [], needsFitter: false },
+    size: sizeOf(visit, shown),
+    cautions,
+    advice: shown.advice
+      .filter((item) => tellsHealth || !(item.health || onlyHealth(item.reasons, health)))
+      .map(({ code, kind }) => ({ code, kind })),
+    healthAsked: asked,
+    healthNotes: tellsHealth,
+    ...(fitter ? { bench: benchOf(line, knowledge, cautions) } : {}),
+  };
+}
+
+function openProfile(visit: Visit, knowledge: Knowledge): Profile {
+  const open = openVisit(visit, knowledge.flow);
+  return profileOf(factsOf(open, knowledge), open, knowledge);
+}
+
+/** Skipping is no health answer: the card says it openly. A visit from another device carries it in its hold. */
+function healthAsked(facts: Facts): boolean {
+  const carried = facts['hold-carried'];
+  return carried === undefined ? facts['health-asked'] === 'asked' : carried !== 'skipped';
+}
+
+/** The system the customer gave their own size in comes first on the card. */
+function labelSystem(visit: Visit): LabelSystem {
+  const size = visit.answers['now-size'];
+  const unit = typeof size === 'object' && 'unit' in size ? size.unit : undefined;
+  const given = unit === 'mm' ? 'mondopoint' : unit;
+  return LABEL_SYSTEMS.find((system) => system === given) ?? 'eu';
+}
+
+function sizeOf(visit: Visit, profile: Profile): CardSize {
+  const feet = visit.observation.feet;
+  return {
+    ...profile.size,
+    ...(feet?.left ? { left: feet.left } : {}),
+    ...(feet?.right ? { right: feet.right } : {}),
+  };
+}

@@ -1,0 +1,61 @@
+import type { BlockRow, Template } from '../../template.ts';
+import type { CardText } from '../../text/card-text.ts';
+import { type Pen, para } from '../pen.ts';
+import { type Piece, stack } from '../piece.ts';
+import { benchBlock } from './bench.ts';
+import { boxesBlock } from './boxes.ts';
+import { codePiece } from './code.ts';
+import { easeInBlock } from './ease-in.ts';
+import { headBlock } from './head.ts';
+import { cautionsBlock, listBlock } from './lists.ts';
+import { notesBlock } from './notes.ts';
+import { pairsBlock } from './pairs.ts';
+import { sizeBlock } from './size.ts';
+import { stripsBlock } from './strips.ts';
+import { tasksBlock } from './tasks.ts';
+import { titleBlock } from './title.ts';
+
+/** Draws one block of a template. `most` is what is left of the row's `most` at this try. */
+export function block(row: BlockRow, text: CardText, pen: Pen, width: number, template: Template): readonly Piece[] {
+  const columns = row.columns ?? 1;
+  const most = row.most ?? Number.POSITIVE_INFINITY;
+  const small = (words: string) => [para(pen, words, width, { size: pen.small }, 2)];
+  switch (row.block) {
+    case 'head':
+      return headBlock(text, pen, width);
+    case 'boxes':
+      return boxesBlock(text, pen, width);
+    case 'code':
+      return [
+        stack([codePiece(text.code, width, template.code), para(pen, text.codeSays, width, { size: pen.small })], 2),
+      ];
+    case 'title':
+      return titleBlock(text, pen, width);
+    case 'pairs':
+      return pairsBlock(text, pen, width, columns, most);
+    case 'strips':
+      return stripsBlock(text, pen, width, most);
+    case 'tasks':
+      return tasksBlock(text, pen, width, columns);
+    case 'size':
+      return sizeBlock(text, pen, width);
+    case 'advice':
+      return listBlock(text.advice, pen, width, columns);
+    case 'cautions':
+      return cautionsBlock(text, pen, width, columns);
+    case 'ease-in':
+      return easeInBlock(text, pen, width);
+    case 'care':
+      return listBlock(text.care, pen, width, columns);
+    case 'bench':
+      return benchBlock(text, pen, width);
+    case 'notes':
+      return notesBlock(text, pen, width);
+    case 'health':
+      return text.health.map((line) => para(pen, line, width, { size: pen.body, bold: true }, 2));
+    case 'disclaimer':
+      return small(text.disclaimer);
+    case 'fades':
+      return small(text.fades);
+  }
+}

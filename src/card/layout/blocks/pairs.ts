@@ -1,0 +1,66 @@
+import type { CardText, PairText } from '../../text/card-text.ts';
+import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
+import { inColumns, type Piece, shift, stack } from '../piece.ts';
+import { tick } from './drawings.ts';
+import { letterDisc } from './letter.ts';
+
+/** The pairs with their reasons and misgivings, `most` of each; what was not recorded is always said. */
+export function pairsBlock(text: CardText, pen: Pen, width: number, columns: number, most: number): readonly Piece[] {
+  return text.lineUps.flatMap((lineUp) => [
+    ...(lineUp.heading ? [heading(pen, lineUp.heading, width)] : []),
+    ...inColumns(
+      Math.min(columns, Math.max(1, lineUp.pairs.length)),
+      width,
+      4,
+      2.5,
+      lineUp.pairs.map((pair) => (room: number) => pairPiece(pair, pen, room, most)),
+    ),
+    ...lineUp.notes.map((note) => para(pen, note, width, { size: pen.body }, 1.5)),
+  ]);
+}
+
+function pairPiece(pair: PairText, pen: Pen, width: number, most: number): Piece {
+  const r = 3.2;
+  const left = 2 * r + 2;
+  const name = para(pen, pair.name, width - left, { size: pen.heading, bold: true });
+  const step = lineHeight(pen.heading);
+  const top: Piece = {
+    height: Math.max(name.height, 2 * r),
+    before: 0,
+    marks: [
+      ...letterDisc(pen, pair.letter, r, Math.max(r, step / 2), r),
+      ...shift(name.marks, left, Math.max(0, r - step / 2)),
+    ],
+  };
+  const seam: Piece = {
+    height: 0.4,
+    before: 1,
+    marks: [{ kind: 'line', x1: 0, y1: 0.2, x2: width, y2: 0.2, weight: 0.4, ink: 'thread', stitched: true }],
+  };
+  return stack([
+    top,
+    para(pen, pair.part, width, { size: pen.body, ink: 'soft' }, 0.6),
+    seam,
+    ...pair.reasons.slice(0, most).map((reason) => ticked(reason, pen, width)),
+    ...pair.misgivings.slice(0, most).map((misgiving) => afterBut(pair.but, misgiving, pen, width)),
+    ...pair.notes.map((note) => para(pen, note, width, { size: pen.body, ink: 'soft' }, 0.8)),
+  ]);
+}
+
+function ticked(text: string, pen: Pen, width: number): Piece {
+  const size = 2.6;
+  const left = size + 1.6;
+  const body = para(pen, text, width - left, { size: pen.body });
+  return {
+    height: body.height,
+    before: 0.8,
+    marks: [tick(0, (lineHeight(pen.body) - size) / 2, size), ...shift(body.marks, left, 0)],
+  };
+}
+
+function afterBut(but: string, text: string, pen: Pen, width: number): Piece {
+  const word = textMark(pen, but, 0, baseline(pen.body), { size: pen.body, bold: true, ink: 'soft' });
+  const left = ('width' in word ? word.width : 0) + 1.4;
+  const body = para(pen, text, width - left, { size: pen.body });
+  return { height: body.height, before: 0.8, marks: [word, ...shift(body.marks, left, 0)] };
+}

@@ -1,0 +1,59 @@
+import type { CardText } from '../../text/card-text.ts';
+import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
+import { type Piece, piece, shift } from '../piece.ts';
+import { foot } from './drawings.ts';
+
+/** The size block, and where both feet were measured a drawing of them with the lengths. */
+export function sizeBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
+  const { size } = text;
+  const drawing = size.foot ? feet(text, pen) : undefined;
+  const room = drawing ? width - drawing.width - 5 : width;
+  const name = Math.min(38, room * 0.42);
+  const rows = size.rows.map((row): Piece => {
+    const left = para(pen, row.name, name - 2, { size: pen.body, ink: 'soft' });
+    const right = para(pen, row.value, room - name, { size: pen.body, bold: true });
+    return piece(Math.max(left.height, right.height), [...left.marks, ...shift(right.marks, name, 0)], 0.5);
+  });
+  const notes = size.notes.map((note) => para(pen, note, room, { size: pen.body }, 0.8));
+  const head = heading(pen, size.heading, width);
+  if (!drawing) return [head, ...rows, ...notes];
+  let height = 0;
+  const marks = [...rows, ...notes].flatMap((each) => {
+    const moved = shift(each.marks, 0, height + each.before);
+    height += each.before + each.height;
+    return moved;
+  });
+  return [head, piece(Math.max(height, drawing.height), [...marks, ...shift(drawing.marks, room + 5, 0)], 0.5)];
+}
+
+function feet(text: CardText, pen: Pen): Piece & { readonly width: number } {
+  const length = 24;
+  const each = 22;
+  const step = lineHeight(pen.small);
+  const sides = (['left', 'right'] as const).flatMap((side) => {
+    const said = text.size.foot?.[side];
+    return said ? [{ side, said }] : [];
+  });
+  const marks = sides.flatMap(({ side, said }, index) => {
+    const middle = each * index + each / 2;
+    const lines = [said.name, said.length, ...(said.ball ? [said.ball] : [])];
+    return [
+      foot(side, middle, 0.5, length),
+      ...lines.flatMap((line, at) =>
+        at < 2
+          ? [
+              textMark(
+                pen,
+                line,
+                each * index,
+                length + 1.5 + at * step + baseline(pen.small),
+                { size: pen.small, bold: at === 1, align: 'middle' },
+                each,
+              ),
+            ]
+          : [],
+      ),
+    ];
+  });
+  return { ...piece(length + 1.5 + 2 * step, marks), width: each * sides.length };
+}

@@ -1,0 +1,212 @@
+import type { Strip } from '../../card.ts';
+import type { CardText, StripText } from '../../text/card-text.ts';
+import { type Mark, POINT } from '../mark.ts';
+import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
+import { type Piece, piece, shift } from '../piece.ts';
+import { letterDisc } from './letter.ts';
+
+/** Half the height of a letter's disc, millimetres: nine-point capitals fit inside. */
+const R = 2.1;
+const LEVEL = 2 * R + 0.4;
+
+/** The tape measures, the first `most` of them, under a legend. */
+export function stripsBlock(text: CardText, pen: Pen, width: number, most: number): readonly Piece[] {
+  const rows = text.strips.rows.slice(0, most);
+  if (rows.length === 0) return [];
+  const columns = columnsOf(rows, pen, width);
+  return [
+    heading(pen, text.strips.heading, width),
+    { ...legend(text, pen, width), keep: true },
+    ...rows.map((row) => (width < 100 ? narrowRow(row, pen, width) : wideRow(row, pen, width, columns))),
+  ];
+}
+
+function legend(text: CardText, pen: Pen, width: number): Piece {
+  const { band, pair, today } = text.strips.legend;
+  const style = { size: pen.small, ink: 'soft' } as const;
+  const step = Math.max(lineHeight(pen.small), 2 * R + 0.6);
+  const middle = step / 2;
+  const base = middle + pen.small * POINT * 0.25;
+  const marks: Mark[] = [];
+  let x = 0;
+  let top = 0;
+  const put = (sample: (x: number, y: number) => readonly Mark[], room: number, words: string) => {
+    const label = textMark(pen, words, 0, 0, style);
+    const wide = 'width' in label ? label.width : 0;
+    if (x > 0 && x + room + wide > width) {
+      x = 0;
+      top += step;
+    }
+    marks.push(...sample(x, top + middle), ...shift([label], x + room, top + base));
+    x += room + wide + 5;
+  };
+  put((at, y) => bandMarks(at, at + 9, y + 2.2, 4.4), 10.5, band);
+  put((at, y) => letterDisc(pen, 'A', at + R, y, R), 2 * R + 1.3, pair);
+  if (today) put((at, y) => [ring(at + R, y)], 2 * R + 1.3, today);
+  return piece(top + step, marks, 0.5);
+}
+
+const ring = (x: number, y: number): Mark => ({
+  kind: 'disc',
+  x,
+  y,
+  r: R - 0.25,
+  stroke: 'ink',
+  weight: 0.5,
+  fill: 'paper',
+});
+
+function bandMarks(from: number, to: number, bottom: number, height: number): readonly Mark[] {
+  return [
+    {
+      kind: 'box',
+      x: from,
+      y: bottom - height,
+      width: Math.max(to - from, 0.8),
+      height,
+      fill: 'band',
+      stroke: 'thread',
+      weight: 0.4,
+      stitched: true,
+    },
+  ];
+}
+
+/**
+ * The tape itself, `width` long: ticks, band, ring and letters, its foot line at `height`. Marks that would touch are
+ * stacked upwards, so the tape is as tall as it needs to be.
+ */
+export function tape(pen: Pen, strip: Strip, width: number): Piece {
+  const spots = [
+    ...strip.pairs.map((pair) => ({ ...pair, today: false })),
+    ...(strip.today === undefined ? [] : [{ letter: '', at: strip.today, today: true }]),
+  ]
+    .map((spot) => ({ ...spot, x: R + spot.at * (width - 2 * R) }))
+    .sort((a, b) => a.x - b.x || a.letter.localeCompare(b.letter, 'en'));
+  const lastX: number[] = [];
+  const placed = spots.map((spot) => {
+    let level = 0;
+    while ((lastX[level] ?? Number.NEGATIVE_INFINITY) > spot.x - LEVEL) level++;
+    lastX[level] = spot.x;
+    return { ...spot, level };
+  });
+  const levels = Math.max(1, lastX.length);
+  const height = levels * LEVEL + 0.8;
+  const from = R + strip.band[0] * (width - 2 * R);
+  const to = R + strip.band[1] * (width - 2 * R);
+  const ticks = Array.from({ length: 21 }, (_, index): Mark => {
+    const x = R + (index / 20) * (width - 2 * R);
+    const rise = index % 5 === 0 ? 3.4 : 1.8;
+    return { kind: 'line', x1: x, y1: height - rise, x2: x, y2: height, weight: pen.hairline, ink: 'rule' };
+  });
+  return piece(height + 0.3, [
+    ...bandMarks(from, to, height, Math.min(height, LEVEL + 0.2)),
+    ...ticks,
+    { kind: 'line', x1: 0, y1: height, x2: width, y2: height, weight: 0.45, ink: 'ink' },
+    ...placed.flatMap((spot): readonly Mark[] => {
+      const y = height - 0.6 - R - spot.level * LEVEL;
+      return spot.today ? [ring(spot.x, y)] : letterDisc(pen, spot.letter, spot.x, y, R);
+    }),
+  ]);
+}
+
+interface StripColumns {
+  readonly name: number;
+  readonly low: number;
+  readonly high: number;
+  readonly end: number;
+}
+
+/** Columns as wide as their longest word, within bounds, so that the tape gets all the rest. */
+function columnsOf(rows: readonly StripText[], pen: Pen, width: number): StripColumns {
+  const widest = (texts: readonly string[], bold: boolean) =>
+    Math.max(0, ...texts.map((text) => pen.measure.width(text, bold) * pen.small * POINT)) + 0.5;
+  const missing = rows.flatMap((row) => (row.missing ? [row.missing] : []));
+  return {
+    name: Math.min(
+      0.24 * width,
+      widest(
+        rows.flatMap((row) => [row.name, row.figures ?? '']),
+        true,
+      ),
+    ),
+    low: Math.min(
+      0.17 * width,
+      widest(
+        rows.map((row) => row.low),
+        false,
+      ),
+    ),
+    high: Math.min(
+      0.17 * width,
+      widest(
+        rows.map((row) => row.high),
+        false,
+      ),
+    ),
+    end: missing.length > 0 ? Math.min(0.15 * width, widest(missing, false)) : 0,
+  };
+}
+
+/** Name, low word, tape, high word, and what is not recorded, in one row. */
+function wideRow(row: StripText, pen: Pen, width: number, columns: StripColumns): Piece {
+  const gap = 2;
+  const { name, low, high, end } = columns;
+  const start = name + gap + low + gap;
+  const tapeWidth = width - start - gap - high - (end > 0 ? gap + end : 0);
+  const drawn = tape(pen, row.strip, tapeWidth);
+  const small = { size: pen.small } as const;
+  const soft = { ...small, ink: 'soft' } as const;
+  const cells = [
+    { x: 0, made: aligned(pen, [row.name, row.figures].filter(Boolean).join('\n'), name, { ...small, bold: true }) },
+    { x: name + gap, made: aligned(pen, row.low, low, { ...soft, align: 'end' }) },
+    { x: start + tapeWidth + gap, made: aligned(pen, row.high, high, soft) },
+    ...(row.missing ? [{ x: width - end, made: aligned(pen, row.missing, end, { ...soft, align: 'end' }) }] : []),
+  ];
+  // All stand on the tape's foot line.
+  const tallest = Math.max(drawn.height, ...cells.map(({ made }) => made.height));
+  return piece(
+    tallest,
+    [
+      ...cells.flatMap(({ x, made }) => shift(made.marks, x, tallest - made.height)),
+      ...shift(drawn.marks, start, tallest - drawn.height),
+    ],
+    1.4,
+  );
+}
+
+/** On narrow paper: the name above, the words at both ends below. */
+function narrowRow(row: StripText, pen: Pen, width: number): Piece {
+  const small = { size: pen.small } as const;
+  const name = para(pen, row.figures ? `${row.name} · ${row.figures}` : row.name, width * 0.55, {
+    ...small,
+    bold: true,
+  });
+  const missing = row.missing ? aligned(pen, row.missing, width * 0.42, { ...small, align: 'end' }) : piece(0, []);
+  const top = Math.max(name.height, missing.height);
+  const drawn = tape(pen, row.strip, width);
+  const base = top + drawn.height + baseline(pen.small);
+  return piece(
+    top + drawn.height + lineHeight(pen.small),
+    [
+      ...name.marks,
+      ...shift(missing.marks, width * 0.58, 0),
+      ...shift(drawn.marks, 0, top),
+      textMark(pen, row.low, 0, base, small),
+      textMark(pen, row.high, 0, base, { ...small, align: 'end' }, width),
+    ],
+    2,
+  );
+}
+
+/** A paragraph, or several parted by line ends, each line set to its own side. */
+function aligned(pen: Pen, text: string, room: number, style: Parameters<typeof para>[3]): Piece {
+  let height = 0;
+  const marks = text.split('\n').flatMap((part) => {
+    const made = para(pen, part, room, style);
+    const moved = shift(made.marks, 0, height);
+    height += made.height;
+    return moved;
+  });
+  return piece(height, marks);
+}

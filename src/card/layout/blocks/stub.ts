@@ -1,0 +1,91 @@
+import type { Template } from '../../template.ts';
+import type { CardText } from '../../text/card-text.ts';
+import type { Mark } from '../mark.ts';
+import { type Pen, para } from '../pen.ts';
+import { type Piece, shift, stack } from '../piece.ts';
+import { boxesBlock } from './boxes.ts';
+import { codePiece } from './code.ts';
+import { copySays, logoPiece } from './head.ts';
+import { notesBlock } from './notes.ts';
+
+const PAD = 3;
+const CORNER = 4.5;
+
+/** The fitter's part, front: a manila tag with a punched hole, ticket, boxes to fetch and the code. */
+export function stubFront(text: CardText, pen: Pen, width: number, template: Template): Piece {
+  const code = codePiece(text.code, width * 0.3, template.code);
+  const codeSays = para(pen, text.codeSays, code.height, { size: pen.small, align: 'middle' });
+  const right = width - PAD - code.height;
+  const left = PAD + 11;
+  const half = (right - left - 4) / 2;
+  const { head } = text;
+  const ticket = stack([
+    para(pen, head.ticketSays, half, { size: pen.small }),
+    para(pen, head.ticket, half, { size: pen.ticket, bold: true }),
+    para(pen, head.date, half, { size: pen.small }),
+  ]);
+  const logo = head.logo ? logoPiece(head.logo, half, 9) : undefined;
+  const shop = stack([
+    ...(logo ? [logo] : []),
+    para(pen, head.shop, half, { size: pen.small + 1, bold: true }),
+    para(pen, head.stock, half, { size: pen.small }),
+  ]);
+  const top = Math.max(ticket.height, shop.height) + 1;
+  const boxes = stack(boxesBlock(text, pen, right - PAD - 4));
+  const says = head.copySays ? copySays(head.copySays, pen, width - left - PAD) : undefined;
+  const down = PAD + (says ? says.height + 2 : 0);
+  const height = Math.max(down + top + boxes.height, down + code.height + 1 + codeSays.height) + PAD;
+  const hole = { x: PAD + 4.5, y: PAD + 5 };
+  return {
+    height,
+    before: 0,
+    marks: [
+      ...tagGround(width, height),
+      { kind: 'disc', ...hole, r: 3.1, fill: 'paper', stroke: 'thread', weight: 1.1 },
+      ...(says ? shift(says.marks, left, PAD) : []),
+      ...shift(ticket.marks, left, down),
+      ...shift(shop.marks, left + half + 4, down),
+      ...shift(boxes.marks, PAD, down + top),
+      ...shift(code.marks, right, down),
+      ...shift(codeSays.marks, right, down + code.height + 0.6),
+    ],
+  };
+}
+
+/** The back of the fitter's part, as high as the front so that it tears off whole: boxes and lines to write on. */
+export function stubBack(text: CardText, pen: Pen, width: number, height: number): Piece {
+  const inner = width - 2 * PAD - 2;
+  const room = height - 2 * PAD;
+  const used = stack(notesBlock(text, pen, inner, 1)).height;
+  const notes = stack(notesBlock(text, pen, inner, 1 + Math.max(0, Math.floor((room - used) / 8))));
+  return { height, before: 0, marks: [...tagGround(width, height), ...shift(notes.marks, PAD + 1, PAD)] };
+}
+
+/** A tag with two corners cut, open where the seam is. */
+function tagGround(width: number, height: number): readonly Mark[] {
+  const half = 0.2;
+  const points = [
+    [half, height],
+    [half, CORNER],
+    [CORNER, half],
+    [width - CORNER, half],
+    [width - half, CORNER],
+    [width - half, height],
+  ] as const;
+  return [
+    { kind: 'shape', points, closed: true, fill: 'tag' },
+    { kind: 'shape', points, closed: false, stroke: 'thread', weight: 0.4 },
+  ];
+}
+
+/** The seam to tear along, across the whole width. */
+export const seam = (width: number, y: number): Mark => ({
+  kind: 'line',
+  x1: 0,
+  y1: y,
+  x2: width,
+  y2: y,
+  weight: 0.7,
+  ink: 'thread',
+  stitched: true,
+});

@@ -1,0 +1,82 @@
+import type { Entry, LineUp } from '../shortlist/shortlist.ts';
+import { type Box, LABEL_SYSTEMS, type LabelSystem, type Shoe } from '../stock/shoe.ts';
+import type { CardBox, CardLineUp, CardPair } from './card.ts';
+import { isHealth } from './private.ts';
+
+export interface PairPrivacy {
+  readonly health: ReadonlySet<string>;
+  readonly tellsHealth: boolean;
+  /** Whether to keep the answers that reasons are traced to. */
+  readonly withFrom: boolean;
+}
+
+/** Line-ups with letters running on over all of them, and the shoe behind each letter. */
+export function pairsOf(
+  lineUps: readonly LineUp[],
+  first: LabelSystem,
+  privacy: PairPrivacy,
+): { readonly lineUps: readonly CardLineUp[]; readonly shoes: readonly { letter: string; shoe: Shoe }[] } {
+  const letters = new Map<string, string>();
+  const shoes: { letter: string; shoe: Shoe }[] = [];
+  const tells = (from: string) => privacy.tellsHealth || !isHealth(from, privacy.health);
+  const out = lineUps.map((lineUp) => ({
+    for: lineUp.for,
+    sureness: lineUp.sureness,
+    pairs: lineUp.entries.map((entry) => {
+      const letter = letters.get(entry.shoe.id) ?? letterOf(letters.size);
+      if (!letters.has(entry.shoe.id)) shoes.push({ letter, shoe: entry.shoe });
+      letters.set(entry.shoe.id, letter);
+      return pairOf(entry, letter, first, tells, privacy.withFrom);
+    }),
+    ifDropped: lineUp.entries.length === 0 ? lineUp.ifDropped : [],
+    ...(lineUp.whatIf && tells(lineUp.whatIf.question) ? { whatIf: lineUp.whatIf } : {}),
+  }));
+  return { lineUps: out, shoes };
+}
+
+function pairOf(
+  entry: Entry,
+  letter: string,
+  first: LabelSystem,
+  tells: (from: string) => boolean,
+  withFrom: boolean,
+): CardPair {
+  const meets = (list: Entry['reasons']) =>
+    list
+      .filter((item) => tells(item.from))
+      .map((item) => ({
+        code: item.code,
+        ...(item.attribute ? { attribute: item.attribute } : {}),
+        ...(withFrom ? { from: item.from } : {}),
+      }));
+  return {
+    letter,
+    shoe: entry.shoe.id,
+    name: entry.shoe.name,
+    part: entry.part,
+    lastPair: entry.lastPair,
+    boxes: entry.boxes.map((fit) => boxOf(fit.box, first)),
+    reasons: meets(entry.reasons),
+    misgivings: meets(entry.misgivings),
+    unknown: entry.unknown,
+    easeIn: entry.easeIn && { triggers: entry.easeIn.triggers, unit: entry.easeIn.unit, weeks: entry.easeIn.weeks },
+  };
+}
+
+function boxOf(box: Box, first: LabelSystem): CardBox {
+  const order = [first, ...LABEL_SYSTEMS.filter((system) => system !== first)];
+  return {
+    labels: order.flatMap((system) => {
+      const label = box.labels[system];
+      return label === undefined ? [] : [{ system, label }];
+    }),
+    ...(box.width && box.width !== 'standard' ? { width: box.width } : {}),
+    place: box.place,
+  };
+}
+
+/** A to Z, then AA, AB… A card has a handful; a test asks for more. */
+export function letterOf(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
+}

@@ -1,0 +1,69 @@
+import type { Words } from '../../words/words.ts';
+import type { Bench, BenchReason } from '../card.ts';
+import type { BenchText } from './card-text.ts';
+import { sourceName } from './cautions-text.ts';
+import { mustName } from './pairs-text.ts';
+import { rangeText } from './strips-text.ts';
+
+/** What only the fitter's copy says: every need with its reasons, how well each is backed, and by whom. */
+export function benchText(bench: Bench, words: Words): BenchText {
+  return {
+    heading: words.say('card.bench.heading'),
+    hold: words.say(`card.bench.hold.${bench.hold}`),
+    needs: bench.needs.map((need) => ({
+      name: words.say(`card.strip.${need.attribute}.name`),
+      range: rangeText(need.attribute, need.ideal, words),
+      reasons: need.reasons.map((reason) => reasonText(reason, words)),
+    })),
+    musts: {
+      heading: words.say('card.bench.musts'),
+      items: bench.musts.map((must) =>
+        words.say('card.bench.must', {
+          attribute: mustName(must.attribute, words),
+          value: mustValue(must.value, words),
+          from: must.from.map((from) => fromText(from, words)).join(', '),
+        }),
+      ),
+    },
+    unknown: {
+      heading: words.say('card.bench.unknown'),
+      items: bench.unknown.map((question) => words.say(`question.${question}.ask`)),
+    },
+    sources: {
+      heading: words.say('card.bench.sources'),
+      items: bench.sources.map(({ id, authors, year, title, where, known }) => {
+        const line =
+          year === undefined
+            ? words.say('card.bench.source-undated', { id, authors, title, where })
+            : words.say('card.bench.source', { id, authors, year: String(year), title, where });
+        return known === 'memory' ? `${line} ${words.say('card.bench.memory')}` : line;
+      }),
+    },
+    ...(bench.note ? { note: words.say('card.bench.note', { note: bench.note }) } : {}),
+  };
+}
+
+function mustValue(value: string, words: Words): string {
+  if (value === 'true') return words.say('card.must.yes');
+  if (value === 'false') return words.say('card.must.no');
+  return value;
+}
+
+function reasonText(reason: BenchReason, words: Words): string {
+  return words.say('card.bench.reason', {
+    why: words.say(`rule.${reason.rule}.why`).replace(/[.\s]+$/, ''),
+    from: fromText(reason.from, words),
+    grade: words.say(`card.grade.${reason.grade}`),
+    source: sourceName(reason.source, words),
+  });
+}
+
+/** What a reason is traced to, in the question's own words. */
+function fromText(from: string, words: Words): string {
+  const [question = from, part] = from.split(':');
+  if (question === 'observation') return words.say('card.bench.observation');
+  const ask = words.has(`question.${question}.ask`) ? `“${words.say(`question.${question}.ask`)}”` : question;
+  const of =
+    part && ['region', 'option'].map((kind) => `question.${question}.${kind}.${part}`).find((k) => words.has(k));
+  return of ? `${ask}: ${words.say(of)}` : ask;
+}

@@ -1,0 +1,164 @@
+import type { CautionLevel, Outcome } from '../../flow/knowledge.ts';
+import type { Copy, Strip } from '../card.ts';
+
+/**
+ * A card in words of one language, not yet placed anywhere. The printed layout and the reading copy are both made
+ * from it, so that they say the same.
+ */
+export interface CardText {
+  readonly language: string;
+  readonly direction: 'ltr' | 'rtl';
+  readonly copy: Copy;
+  readonly outcome: Outcome;
+  readonly title: string;
+  readonly lead: readonly string[];
+  readonly head: HeadText;
+  readonly fetch: FetchText;
+  readonly lineUps: readonly LineUpText[];
+  readonly strips: StripsText;
+  readonly tasks: TasksText;
+  readonly size: SizeText;
+  readonly notes: NotesText;
+  readonly cautions: readonly CautionsText[];
+  readonly advice: ListText;
+  readonly easeIn: EaseInText;
+  readonly care: ListText;
+  readonly bench?: BenchText;
+  /** "Not asked about health", or that health notes are printed here because the customer asked. */
+  readonly health: readonly string[];
+  readonly disclaimer: string;
+  /** For paper that fades. */
+  readonly fades: string;
+  readonly code: string;
+  readonly codeSays: string;
+  /** Page of pages, and where to cut. */
+  readonly page: (page: number, pages: number) => string;
+  readonly cut: string;
+}
+
+export interface HeadText {
+  /** Who may read it; a fitter's copy says so first. */
+  readonly copySays?: string;
+  readonly shop: string;
+  readonly address: readonly string[];
+  readonly opening?: string;
+  readonly logo?: string;
+  readonly ticketSays: string;
+  readonly ticket: string;
+  readonly date: string;
+  readonly stock: string;
+}
+
+export interface ListText {
+  readonly heading: string;
+  readonly items: readonly string[];
+}
+
+export interface FetchText {
+  readonly heading: string;
+  readonly boxes: readonly FetchBox[];
+  /** Said when there is nothing to fetch. */
+  readonly none: string;
+}
+export interface FetchBox {
+  readonly letter: string;
+  readonly name: string;
+  /** The label to look for: `EU 42 2/3`. */
+  readonly label: string;
+  /** The box's other labels and width. */
+  readonly others: string;
+  readonly shelf: string;
+  /** "if A is snug": a second box of the same pair. */
+  readonly second?: string;
+}
+
+export interface LineUpText {
+  readonly heading?: string;
+  readonly pairs: readonly PairText[];
+  readonly notes: readonly string[];
+}
+export interface PairText {
+  readonly letter: string;
+  readonly name: string;
+  readonly part: string;
+  readonly where: string;
+  readonly reasons: readonly string[];
+  readonly misgivings: readonly string[];
+  /** What was needed and not recorded, and "last pair". */
+  readonly notes: readonly string[];
+  /** "but", put before each misgiving. */
+  readonly but: string;
+}
+
+export interface StripsText {
+  readonly heading: string;
+  readonly legend: { readonly band: string; readonly pair: string; readonly today?: string };
+  readonly rows: readonly StripText[];
+}
+export interface StripText {
+  readonly strip: Strip;
+  readonly name: string;
+  readonly low: string;
+  readonly high: string;
+  readonly missing?: string;
+  readonly figures?: string;
+  /** The whole strip as sentences, for reading aloud. */
+  readonly spoken: string;
+}
+
+export interface TasksText {
+  readonly heading: string;
+  readonly safety: readonly string[];
+  readonly gentle: readonly TaskText[];
+  /** Above the moving tasks: a box for the fitter to tick. */
+  readonly tick?: string;
+  readonly moving: readonly TaskText[];
+  /** Letters to tick for. */
+  readonly letters: readonly string[];
+}
+export interface TaskText {
+  readonly name: string;
+  readonly feel: string;
+}
+
+export interface SizeText {
+  readonly heading: string;
+  readonly rows: readonly { readonly name: string; readonly value: string }[];
+  readonly notes: readonly string[];
+  readonly foot?: { readonly left?: FootText; readonly right?: FootText; readonly title: string };
+}
+export interface FootText {
+  readonly name: string;
+  readonly length: string;
+  readonly ball?: string;
+}
+
+export interface NotesText {
+  readonly heading: string;
+  /** Boxes to tick for the pair chosen. */
+  readonly choices: readonly string[];
+  readonly lines: readonly string[];
+}
+
+export interface CautionsText {
+  readonly level: CautionLevel;
+  readonly heading: string;
+  readonly items: readonly { readonly text: string; readonly backing?: string }[];
+}
+
+export interface EaseInText {
+  readonly heading: string;
+  readonly why: readonly string[];
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export interface BenchText {
+  readonly heading: string;
+  readonly hold: string;
+  readonly needs: readonly { readonly name: string; readonly range: string; readonly reasons: readonly string[] }[];
+  readonly musts: ListText;
+  readonly unknown: ListText;
+  readonly sources: ListText;
+  readonly note?: string;
+}

@@ -1,0 +1,87 @@
+import type { Words } from '../../words/words.ts';
+import type { CardBox, CardFacts, CardLineUp, CardPair } from '../card.ts';
+import type { FetchBox, FetchText, LineUpText, PairText } from './card-text.ts';
+
+/** The boxes to fetch, each pair once, in the order of their letters. */
+export function fetchText(facts: CardFacts, words: Words): FetchText {
+  const seen = new Set<string>();
+  const pairs = facts.lineUps
+    .flatMap((lineUp) => lineUp.pairs)
+    .filter((pair) => !seen.has(pair.letter) && seen.add(pair.letter));
+  return {
+    heading: words.say('card.fetch.heading'),
+    none: words.say('card.fetch.none'),
+    boxes: pairs.flatMap((pair) => pair.boxes.map((box, index) => fetchBox(pair, box, index, words))),
+  };
+}
+
+function fetchBox(pair: CardPair, box: CardBox, index: number, words: Words): FetchBox {
+  const labels = labelsOf(box, words);
+  return {
+    letter: pair.letter,
+    name: pair.name,
+    label: labels[0] ?? pair.name,
+    others: [...labels.slice(1), ...(box.width ? [words.say(`card.width.${box.width}`)] : [])].join(' · '),
+    shelf: words.say('card.fetch.shelf', { place: box.place }),
+    ...(index > 0 ? { second: words.say('card.fetch.second') } : {}),
+  };
+}
+
+const labelsOf = (box: CardBox, words: Words): readonly string[] =>
+  box.labels.map(({ system, label }) => words.say(`card.label.${system}`, { label }));
+
+export function lineUpsText(facts: CardFacts, words: Words): readonly LineUpText[] {
+  return facts.lineUps.map((lineUp) => ({
+    ...(lineUp.for === 'all' ? {} : { heading: words.say('card.for', { for: forText(lineUp.for, words) }) }),
+    pairs: lineUp.pairs.map((pair) => pairText(pair, words)),
+    notes: notesOf(lineUp, facts, words),
+  }));
+}
+
+function forText(part: string, words: Words): string {
+  const own = `card.line-up.${part}`;
+  return words.has(own) ? words.say(own) : words.say(`activity.${part}`);
+}
+
+function notesOf(lineUp: CardLineUp, facts: CardFacts, words: Words): readonly string[] {
+  const named = facts.lineUps.flatMap((l) => l.pairs);
+  const whatIf = lineUp.whatIf;
+  const shoe = whatIf && named.find((pair) => pair.shoe === whatIf.shoe)?.name;
+  return [
+    ...(lineUp.pairs.length > 1 && lineUp.sureness !== 'none' ? [words.say(`card.pair.${lineUp.sureness}`)] : []),
+    ...(whatIf && shoe
+      ? [words.say('card.pair.what-if', { question: words.say(`question.${whatIf.question}.ask`), shoe })]
+      : []),
+    ...lineUp.ifDropped.map(({ must, pairs }) =>
+      words.say('card.pair.dropped', { must: mustName(must, words), count: pairs }),
+    ),
+  ];
+}
+
+/** A must's name: the shoe property's, or the fitter's name for a rule of the place. */
+export function mustName(must: string, words: Words): string {
+  const key = `attribute.${must}.name`;
+  const strip = `card.strip.${must}.name`;
+  return words.has(key) ? words.say(key) : words.has(strip) ? words.say(strip) : must;
+}
+
+function pairText(pair: CardPair, words: Words): PairText {
+  const said = new Set(pair.misgivings.map((misgiving) => misgiving.code));
+  const unknown = pair.unknown
+    .filter((key) => !said.has(`${key}-unknown`))
+    .map((key) => words.say(`card.strip.${key}.name`));
+  const first = pair.boxes[0];
+  return {
+    letter: pair.letter,
+    name: pair.name,
+    part: words.say(`part.${pair.part}`),
+    where: first ? [labelsOf(first, words)[0], words.say('card.fetch.shelf', { place: first.place })].join(' · ') : '',
+    reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
+    misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
+    notes: [
+      ...(pair.lastPair ? [words.say('card.fetch.last')] : []),
+      ...(unknown.length > 0 ? [words.say('card.pair.unknown', { what: unknown.join(', ') })] : []),
+    ],
+    but: words.say('card.pair.but'),
+  };
+}

@@ -1,0 +1,58 @@
+import type { Foot } from '../../observation/observation.ts';
+import type { Words } from '../../words/words.ts';
+import type { CardSize } from '../card.ts';
+import type { FootText, SizeText } from './card-text.ts';
+
+/** The size block: the longer foot, the room in front of it, and what the sums make of that. */
+export function sizeText(size: CardSize, words: Words): SizeText {
+  const heading = words.say('card.size.heading');
+  const notes = size.findings.map((finding) => words.say(`finding.${finding.code}`, finding.data));
+  if (size.footLength === undefined) return { heading, rows: [], notes: [words.say('card.size.none'), ...notes] };
+  const value = words.number(size.footLength, Number.isInteger(size.footLength) ? 0 : 1);
+  const range = ([from, to]: readonly [number, number]) =>
+    words.say('card.size.range', { from: words.number(from, 0), to: words.number(to, 0) });
+  const labels = size.labels;
+  return {
+    heading,
+    rows: [
+      {
+        name: words.say('card.size.foot'),
+        value:
+          size.doubt > 0
+            ? words.say('card.size.doubt', { value, doubt: words.number(size.doubt, 0) })
+            : words.say('card.size.mm', { value }),
+      },
+      { name: words.say('card.size.room'), value: range(size.toeRoom) },
+      ...(size.innerLength ? [{ name: words.say('card.size.inner'), value: range(size.innerLength) }] : []),
+      ...(labels
+        ? [{ name: words.say('card.size.labels'), value: words.say('card.size.label-line', { ...labels }) }]
+        : []),
+    ],
+    notes,
+    ...(size.left?.length || size.right?.length
+      ? {
+          foot: {
+            title: words.say('card.size.feet'),
+            ...footPart('left', size.left, words),
+            ...footPart('right', size.right, words),
+          },
+        }
+      : {}),
+  };
+}
+
+function footPart(
+  side: 'left' | 'right',
+  foot: Foot | undefined,
+  words: Words,
+): Partial<Record<typeof side, FootText>> {
+  if (foot?.length === undefined) return {};
+  const write = (value: number) => words.number(value, Number.isInteger(value) ? 0 : 1);
+  return {
+    [side]: {
+      name: words.say(`card.size.${side}`),
+      length: words.say('card.size.mm', { value: write(foot.length) }),
+      ...(foot.ballGirth ? { ball: words.say('card.size.girth', { value: write(foot.ballGirth) }) } : {}),
+    },
+  };
+}

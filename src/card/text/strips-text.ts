@@ -1,0 +1,63 @@
+import { attribute } from '../../attributes/table.ts';
+import type { Words } from '../../words/words.ts';
+import type { CardFacts, Strip } from '../card.ts';
+import type { StripsText, StripText } from './card-text.ts';
+
+/** The tape measures, with what each says in sentences for whoever listens instead of looking. */
+export function stripsText(facts: CardFacts, words: Words): StripsText {
+  const today = facts.strips.some((strip) => strip.today !== undefined);
+  return {
+    heading: words.say('card.strips.heading'),
+    legend: {
+      band: words.say('card.strips.band'),
+      pair: words.say('card.strips.pair'),
+      ...(today ? { today: words.say('card.strips.today') } : {}),
+    },
+    rows: facts.strips.map((strip) => stripText(strip, words)),
+  };
+}
+
+function stripText(strip: Strip, words: Words): StripText {
+  const low = words.say(`card.strip.${strip.attribute}.low`);
+  const high = words.say(`card.strip.${strip.attribute}.high`);
+  return {
+    strip,
+    name: words.say(`card.strip.${strip.attribute}.name`),
+    low,
+    high,
+    ...(strip.missing.length > 0
+      ? { missing: words.say('card.strips.missing', { letters: lettersText(strip.missing, words) }) }
+      : {}),
+    ...(strip.wanted ? { figures: rangeText(strip.attribute, strip.wanted, words) } : {}),
+    spoken: spoken(strip, low, high, words),
+  };
+}
+
+export function rangeText(key: Strip['attribute'], [from, to]: readonly [number, number], words: Words): string {
+  const { unit } = attribute(key);
+  const digits = unit === 'g' || unit === 'money' ? 0 : 1;
+  const write = (value: number) => words.number(value, Number.isInteger(value) ? 0 : digits);
+  return words.say('card.strips.figures', {
+    from: write(from),
+    to: write(to),
+    unit: words.say(`card.unit.${unit}`),
+  });
+}
+
+export function lettersText(letters: readonly string[], words: Words): string {
+  const last = letters.at(-1) ?? '';
+  if (letters.length < 2) return last;
+  return words.say('card.letters.and', { first: letters.slice(0, -1).join(', '), last });
+}
+
+function spoken(strip: Strip, low: string, high: string, words: Words): string {
+  const where = (letter: string, at: number): string => {
+    if (at >= strip.band[0] && at <= strip.band[1]) return words.say('card.strips.spoken-in', { letter });
+    return words.say('card.strips.spoken-below', { letter, end: at < strip.band[0] ? low : high });
+  };
+  return [
+    ...strip.pairs.map((pair) => where(pair.letter, pair.at)),
+    ...strip.missing.map((letter) => words.say('card.strips.spoken-missing', { letter })),
+    ...(strip.today === undefined ? [] : [where(words.say('card.strips.spoken-today'), strip.today)]),
+  ].join(' ');
+}

@@ -1,0 +1,76 @@
+import type { Words } from '../../words/words.ts';
+import type { CardFacts } from '../card.ts';
+import { benchText } from './bench-text.ts';
+import type { CardText } from './card-text.ts';
+import { careText, cautionsText } from './cautions-text.ts';
+import { easeInText } from './ease-in-text.ts';
+import { headText } from './head-text.ts';
+import { fetchText, lineUpsText } from './pairs-text.ts';
+import { sizeText } from './size-text.ts';
+import { stripsText } from './strips-text.ts';
+import { tasksText } from './tasks-text.ts';
+
+/** A card in words. Throws on a key the language lacks, as all words do. */
+export function textOf(facts: CardFacts, words: Words): CardText {
+  const letters = [...new Set(facts.lineUps.flatMap((lineUp) => lineUp.pairs.map((pair) => pair.letter)))];
+  const bench = facts.bench && benchText(facts.bench, words);
+  return {
+    language: words.language,
+    direction: words.direction,
+    copy: facts.copy,
+    outcome: facts.outcome,
+    title: title(facts, letters.length, words),
+    lead: lead(facts, letters.length, words),
+    head: headText(facts, words),
+    fetch: fetchText(facts, words),
+    lineUps: lineUpsText(facts, words),
+    strips: stripsText(facts, words),
+    tasks: tasksText(facts, letters, words),
+    size: sizeText(facts.size, words),
+    notes: {
+      heading: words.say('card.notes.heading'),
+      choices: [words.say('card.notes.chosen'), ...letters, words.say('card.notes.nothing')],
+      lines: [words.say('card.notes.size'), words.say('card.notes.note')],
+    },
+    cautions: cautionsText(facts.cautions, facts.shop.emergencyNumber, words),
+    advice: {
+      heading: words.say('card.advice.heading'),
+      items: facts.advice.map((item) => words.say(`advice.${item.code}.text`)),
+    },
+    easeIn: easeInText(facts.lineUps, words),
+    care: careText(facts.cautions, words),
+    ...(bench ? { bench } : {}),
+    health: [
+      ...(facts.healthAsked ? [] : [words.say('card.health.not-asked')]),
+      ...(facts.healthNotes && facts.copy === 'customer' ? [words.say('card.health.printed')] : []),
+    ],
+    disclaimer: words.say('card.disclaimer'),
+    fades: words.say('card.fades'),
+    code: facts.code,
+    codeSays: words.say('card.head.code'),
+    page: (page, pages) => words.say('card.page', { ticket: facts.ticket, page, pages }),
+    cut: words.say('card.cut'),
+  };
+}
+
+function title(facts: CardFacts, pairs: number, words: Words): string {
+  if (facts.outcome !== 'shortlist') return words.say(`card.title.${facts.outcome}`);
+  return pairs === 0 ? words.say('card.title.none') : words.say('card.title.shortlist', { count: pairs });
+}
+
+function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] {
+  switch (facts.outcome) {
+    case 'shortlist':
+      return [words.say(pairs === 0 ? 'card.lead.none' : 'card.lead.shortlist')];
+    case 'refer':
+      return [words.say('card.lead.refer'), ...(facts.healthNotes ? [] : [words.say('card.lead.refer-how')])];
+    case 'other-footwear': {
+      const kind = facts.otherFootwear && `other-footwear.${facts.otherFootwear}.text`;
+      return [words.say('card.lead.other-footwear'), ...(kind ? [words.say(kind)] : [])];
+    }
+    case 'keep-yours':
+      return [words.say('card.lead.keep-yours'), words.say('card.lead.keep-yours-back')];
+    case 'fitter-first':
+      return [words.say('card.lead.fitter-first')];
+  }
+}
