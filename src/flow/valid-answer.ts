@@ -1,8 +1,7 @@
 import type { Finding } from '../units/result.ts';
-import { type Answer, type Answers, BODY_WHEN, BODY_WORDS, SHARES, YES_NO } from './answers.ts';
-import type { AgainstToday, BodyMapQuestion, Flow, NumberQuestion, Option, Question } from './format.ts';
+import { type Answer, BODY_WHEN, BODY_WORDS, SHARES, YES_NO } from './answers.ts';
+import type { AgainstToday, BodyMapQuestion, NumberQuestion, Option, Question } from './format.ts';
 import { allOptions, type Tables } from './options.ts';
-import { questionsOf } from './route.ts';
 
 /**
  * What is wrong with a value as the answer to a question; nothing when it will do. The value may be anything that JSON
@@ -42,29 +41,6 @@ export const isAnswer = (
   tables: Tables,
   offered?: readonly Option[],
 ): value is Answer => answerFindings(question, value, tables, offered).length === 0;
-
-/** Reads a whole map of answers: those that will do, and a finding for each that will not or that no question asks for. */
-export function readAnswers(
-  flow: Flow,
-  value: unknown,
-  tables: Tables,
-): { readonly value: Answers; readonly findings: readonly Finding[] } {
-  if (!isMap(value))
-    return { value: {}, findings: [{ code: 'answers-not-a-map', severity: 'error', value: shown(value) }] };
-  const questions = new Map(questionsOf(flow).map((question) => [question.id, question]));
-  const kept: Record<string, Answer> = {};
-  const findings: Finding[] = [];
-  for (const [id, each] of Object.entries(value)) {
-    const question = questions.get(id);
-    if (!question) findings.push({ code: 'answer-to-no-question', severity: 'error', at: `answer ${id}`, value: id });
-    else {
-      const wrong = answerFindings(question, each, tables);
-      findings.push(...wrong);
-      if (wrong.length === 0) kept[id] = each as Answer;
-    }
-  }
-  return { value: kept, findings };
-}
 
 type Say = (code: string, value: unknown, data?: Finding['data']) => readonly Finding[];
 

@@ -22,7 +22,7 @@ const isRange = ({ code }: Issue) => code === 'too_small' || code === 'too_big';
 const CODES: Readonly<Record<string, (issue: Issue) => string | undefined>> = {
   id: (issue) => (issue.code === 'invalid_format' ? 'bad-id' : undefined),
   source: () => 'no-source',
-  attribute: () => 'unknown-attribute',
+  attribute: (issue) => (issue.code === 'invalid_value' && issue.input !== undefined ? 'unknown-attribute' : undefined),
   weight: (issue) => (isRange(issue) ? 'weight-out-of-range' : undefined),
 };
 

@@ -1,0 +1,134 @@
+import type { Answer } from '../../src/flow/answers.ts';
+import type { Flow, Question } from '../../src/flow/format.ts';
+import type { Tables } from '../../src/flow/options.ts';
+
+/** Invented flows, small enough to try every answer. None is a shop's. */
+export const toyFlow = (id: string, ...sections: readonly (readonly Question[])[]): Flow => ({
+  id,
+  version: 1,
+  languages: ['en'],
+  bounds: { longest: 9, shortWays: [], typical: { story: 'nobody', screens: 9 } },
+  sections: sections.map((questions, i) => ({ id: `part-${i + 1}`, questions })),
+});
+
+export const TOY_TABLES: Tables = {
+  activities: [
+    { id: 'kite-flying', group: 'sky' },
+    { id: 'puddle-jumping', group: 'ground' },
+  ],
+  floors: [{ id: 'moss', group: 'outdoor' }],
+  'shoe-kinds': [{ id: 'clogs', group: 'wood' }],
+};
+
+/** A fork, an option that stands alone, an option that only some are offered. */
+export const PICNIC = toyFlow(
+  'picnic',
+  [
+    { id: 'weather', kind: 'one-of', options: [{ id: 'sun' }, { id: 'rain' }, { id: 'wind' }] },
+    {
+      id: 'basket',
+      kind: 'some-of',
+      options: [
+        { id: 'cake' },
+        { id: 'soup', showWhen: { of: 'weather', is: 'rain' } },
+        { id: 'kite', showWhen: { of: 'weather', is: 'wind' } },
+        { id: 'none', alone: true },
+      ],
+    },
+  ],
+  [
+    { id: 'umbrella', kind: 'yes-no', askWhen: { of: 'weather', is: 'rain' } },
+    { id: 'spoon', kind: 'yes-no', askWhen: { of: 'basket', includes: 'soup' } },
+    {
+      id: 'shared',
+      kind: 'some-of',
+      most: 2,
+      askWhen: { any: [{ of: 'basket', includes: 'cake' }, { not: { of: 'umbrella', is: 'yes' } }] },
+      options: [{ id: 'ann' }, { id: 'bo' }, { id: 'cy' }],
+    },
+  ],
+);
+
+/** A number that a threshold splits, shares, a table with something extra. */
+export const POND = toyFlow('pond', [
+  { id: 'play', kind: 'one-of', options: { table: 'activities' }, extra: [{ id: 'something-else' }] },
+  {
+    id: 'depth',
+    kind: 'number',
+    notSure: true,
+    units: [
+      { id: 'cm', from: 0, to: 100 },
+      { id: 'feet', from: 0, to: 3 },
+    ],
+  },
+  {
+    id: 'bank',
+    kind: 'shares',
+    options: { table: 'floors' },
+    extra: [{ id: 'reeds' }, { id: 'not-sure', alone: true }],
+  },
+  {
+    id: 'boots',
+    kind: 'yes-no',
+    askWhen: {
+      all: [
+        { of: 'depth', atLeast: 20 },
+        { of: 'depth', upTo: 60 },
+      ],
+    },
+  },
+  {
+    id: 'guide',
+    kind: 'one-of',
+    askWhen: { of: 'bank', includes: 'reeds' },
+    options: [{ id: 'map' }, { id: 'friend' }],
+  },
+]);
+
+/** A body map, likings against today, signs; a question hidden behind one that is itself hidden. */
+export const KENNEL = toyFlow(
+  'kennel',
+  [
+    {
+      id: 'itch',
+      kind: 'body-map',
+      regions: [
+        { id: 'ear', view: 'front' },
+        { id: 'paw', view: 'foot' },
+      ],
+    },
+    {
+      id: 'vet',
+      kind: 'signs',
+      askWhen: { of: 'itch', includes: 'paw' },
+      options: [{ id: 'limps' }, { id: 'none', alone: true }],
+    },
+  ],
+  [
+    {
+      id: 'collar',
+      kind: 'against-today',
+      askWhen: { not: { of: 'itch', anyOf: ['skipped', 'rather-not-say'] } },
+      properties: [{ id: 'width', choices: ['wider', 'narrower'] }],
+    },
+    {
+      id: 'walk',
+      kind: 'one-of',
+      options: [{ id: 'far' }, { id: 'near' }],
+      askWhen: { all: [{ answered: 'vet' }, { of: 'collar', includes: 'width' }] },
+    },
+  ],
+);
+
+export const TOYS: readonly Flow[] = [PICNIC, POND, KENNEL];
+
+/** One value of each sort that the conditions of POND tell apart: below, between and above its thresholds 20 and 60. */
+export const TOY_NUMBERS: Readonly<Record<string, readonly Answer[]>> = {
+  depth: [
+    { value: 5, unit: 'cm' },
+    { value: 40, unit: 'cm' },
+    { value: 90, unit: 'cm' },
+    { value: 2, unit: 'feet' },
+    'not-sure',
+  ],
+};
