@@ -1,34 +1,34 @@
 /**
- * How often each thing takes each place when the importances vary: row i, column r is the share of the sets of
- * importances under which thing i comes (r + 1)-th.
+ * How often one thing takes each place when the importances vary: entry r is the share of the sets of importances
+ * under which thing `of` comes (r + 1)-th.
  *
  * The rank acceptability index of stochastic multicriteria acceptability analysis (Lahdelma & Salminen 2001). Worth
  * is the weighted sum of `parts`; for a geometric mean hand over logarithms, which rank alike. A thing that ties with
  * another takes the later place: twins are no clear first.
  */
-export function rankAcceptability(parts: readonly (readonly number[])[], importances: Float64Array): number[][] {
+export function rankAcceptability(
+  parts: readonly (readonly number[])[],
+  importances: Float64Array,
+  of: number,
+): readonly number[] {
   const things = parts.length;
   const needs = parts[0]?.length ?? 0;
   const sets = needs === 0 ? 0 : importances.length / needs;
-  const counts = parts.map(() => new Array<number>(things).fill(0));
-  const flat = Float64Array.from(parts.flat());
-  const worth = new Float64Array(things);
+  const counts = new Array<number>(things).fill(0);
+  const own = parts[of] as readonly number[];
+  // How much better than the one watched each other thing is, need by need.
+  const ahead = Float64Array.from(parts.flatMap((row) => row.map((part, j) => part - (own[j] as number))));
   for (let k = 0; k < sets; k += 1) {
+    let place = -1;
     for (let i = 0; i < things; i += 1) {
-      let sum = 0;
+      let lead = 0;
       for (let j = 0; j < needs; j += 1)
-        sum += (importances[k * needs + j] as number) * (flat[i * needs + j] as number);
-      worth[i] = sum;
+        lead += (importances[k * needs + j] as number) * (ahead[i * needs + j] as number);
+      if (lead >= 0) place += 1;
     }
-    for (let i = 0; i < things; i += 1) {
-      const own = worth[i] as number;
-      let place = -1;
-      for (let other = 0; other < things; other += 1) if ((worth[other] as number) >= own) place += 1;
-      const row = counts[i] as number[];
-      row[place] = (row[place] as number) + 1;
-    }
+    counts[place] = (counts[place] as number) + 1;
   }
-  return counts.map((row) => row.map((count) => (sets === 0 ? 0 : count / sets)));
+  return counts.map((count) => (sets === 0 ? 0 : count / sets));
 }
 
 /**

@@ -31,6 +31,7 @@ export function firstShare(inOrder: readonly Scored[], needs: readonly Need[], s
   const counting = needs.flatMap((need, j) => (need.importance > 0 ? [{ j, importance: need.importance }] : []));
   const total = counting.reduce((sum, { importance }) => sum + importance, 0);
   const concentrations = counting.map(({ importance }) => (CLOSENESS * counting.length * importance) / total);
+  if (inOrder.length === 0) return 0;
   const logs = inOrder.slice(0, POOL).map(({ parts }) => counting.map(({ j }) => Math.log(parts[j] as number)));
-  return rankAcceptability(logs, variedImportances(concentrations, SETS, seed))[0]?.[0] ?? 0;
+  return rankAcceptability(logs, variedImportances(concentrations, SETS, seed), 0)[0] ?? 0;
 }
