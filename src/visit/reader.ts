@@ -1,4 +1,3 @@
-import { otherUnit } from '../units/typed-measure.ts';
 import type { Fault, Path, Report } from './fault.ts';
 
 /**
@@ -35,23 +34,6 @@ export const numberIn =
     if (typeof value !== 'number') return refuse(report, path, { code: 'field-not-a-number', value });
     const fits = value >= from && value <= to && (!whole || Number.isInteger(value));
     return fits ? value : refuse(report, path, { code: 'field-out-of-range', value, data: { from, to } });
-  };
-
-/** A length in millimetres. One that would make sense in another unit is questioned with it, never converted in silence. */
-export const millimetres =
-  (from: number, to: number): Reader<number> =>
-  (value, path, report) => {
-    if (typeof value !== 'number') return refuse(report, path, { code: 'field-not-a-number', value });
-    if (value >= from && value <= to) return value;
-    const guess = otherUnit(value, 'mm', { from, to });
-    const data = { number: value, unit: 'mm' };
-    return guess === undefined
-      ? refuse(report, path, { code: 'measure-out-of-range', value, data: { ...data, from, to } })
-      : refuse(report, path, {
-          code: 'measure-other-unit',
-          value,
-          data: { ...data, guess: guess.value, guessUnit: guess.unit },
-        });
   };
 
 export const listOf =

@@ -69,7 +69,7 @@ describe('an answers file', () => {
           '    "left": { "length": "26 cm" } } }',
         ),
       ),
-    ).toEqual([['field-not-a-number', 7]]);
+    ).toEqual([['observation-not-a-number', 7]]);
   });
 
   it('questions a foot of 26 or 2600 millimetres with the unit that was probably meant', () => {
