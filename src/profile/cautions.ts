@@ -1,6 +1,6 @@
 import { CAUTION_LEVELS, type Knowledge } from '../flow/knowledge.ts';
 import type { Fired } from './fire.ts';
-import { isFromHealth } from './from.ts';
+import { healthQuestions, questionOf } from './from.ts';
 import { mergeReasons } from './merge-reasons.ts';
 import type { Advice, Caution, Reason } from './profile.ts';
 import { byText } from './told.ts';
@@ -11,6 +11,7 @@ import { byText } from './told.ts';
  * What follows from a health answer is marked as health even where its row is not, so that no card prints it unasked.
  */
 export function cautionsOf(fired: readonly Fired[], cleared: boolean, knowledge: Knowledge): readonly Caution[] {
+  const health = healthQuestions(knowledge.flow);
   return knowledge.cautions
     .flatMap((row): Caution[] => {
       const { causes, reasons } = causesOf(fired, (each) => each.rule.cautions?.includes(row.id) === true);
@@ -19,7 +20,7 @@ export function cautionsOf(fired: readonly Fired[], cleared: boolean, knowledge:
         {
           code: row.id,
           level: row.level,
-          health: row.health === true || (!row.always && anyHealth(reasons, knowledge)),
+          health: row.health === true || (!row.always && anyFrom(health, reasons)),
           ...(row.whom === undefined ? {} : { whom: row.whom }),
           source: row.source,
           grade: row.grade,
@@ -33,10 +34,11 @@ export function cautionsOf(fired: readonly Fired[], cleared: boolean, knowledge:
 
 /** What to try before, or beside, another shoe, by id. */
 export function adviceOf(fired: readonly Fired[], knowledge: Knowledge): readonly Advice[] {
+  const healthIds = healthQuestions(knowledge.flow);
   return knowledge.advice
     .flatMap((row): Advice[] => {
       const { causes, reasons } = causesOf(fired, (each) => each.rule.advice?.includes(row.id) === true);
-      const health = row.health === true || anyHealth(reasons, knowledge);
+      const health = row.health === true || anyFrom(healthIds, reasons);
       return causes.length === 0 ? [] : [{ code: row.id, kind: row.kind, health, reasons }];
     })
     .sort((a, b) => byText(a.code, b.code));
@@ -47,5 +49,5 @@ function causesOf(fired: readonly Fired[], names: (each: Fired) => boolean) {
   return { causes, reasons: mergeReasons(causes.map(({ reason }) => reason())) };
 }
 
-const anyHealth = (reasons: readonly Reason[], { flow }: Knowledge): boolean =>
-  reasons.some(({ from }) => isFromHealth(from, flow));
+const anyFrom = (questions: ReadonlySet<string>, reasons: readonly Reason[]): boolean =>
+  reasons.some(({ from }) => questions.has(questionOf(from)));

@@ -17,21 +17,21 @@ export interface Fired {
 /** The rules that hold of some facts, in the order of their ids, each once. */
 export function firedRules(known: Known, facts: Facts, origins: Origins): readonly Fired[] {
   const withoutRoll = factsForRules(facts);
-  const once = new Map(known.rules.map((rule) => [rule.id, rule]));
-  return [...once.values()]
-    .map((rule) => ({ rule, readable: onlySays(rule, known.cautions) ? facts : withoutRoll }))
-    .filter(({ rule, readable }) => !rule.when || holds(rule.when, readable))
-    .sort((a, b) => byText(a.rule.id, b.rule.id))
-    .map(({ rule, readable }) => ({ rule, reason: (per) => reasonOf(rule, traceOf(rule, per, readable, origins)) }));
+  const stops = new Set(known.cautions.filter((row) => isStop(row.level)).map((row) => row.id));
+  const fired = new Map<string, Fired>();
+  for (const rule of known.rules) {
+    const readable = onlySays(rule, stops) ? facts : withoutRoll;
+    if (rule.when && !holds(rule.when, readable)) continue;
+    fired.set(rule.id, { rule, reason: (per) => reasonOf(rule, traceOf(rule, per, readable, origins)) });
+  }
+  return [...fired.values()].sort((a, b) => byText(a.rule.id, b.rule.id));
 }
 
 type Known = Pick<Knowledge, 'rules' | 'cautions'>;
 
 /** A rule that names cautions and advice and can change neither line-up nor outcome. */
-function onlySays(rule: Rule, cautions: Known['cautions']): boolean {
-  const stops = cautions.some((row) => isStop(row.level) && rule.cautions?.includes(row.id));
-  return !rule.asks && !rule.musts && !rule.outcome && !stops;
-}
+const onlySays = (rule: Rule, stops: ReadonlySet<string>): boolean =>
+  !rule.asks && !rule.musts && !rule.outcome && !rule.cautions?.some((id) => stops.has(id));
 
 const reasonOf = ({ id, source, grade }: Rule, from: string | undefined): Reason | undefined =>
   from === undefined ? undefined : { from, rule: id, source, grade };

@@ -35,6 +35,7 @@ export function traceOf(rule: Rule, per: string | undefined, facts: Facts, origi
     const general = origins.get('activity');
     if (general !== undefined) found.push(general);
   }
+  if (found.length < 2) return found[0];
   const preferred = PREFERRED[rule.basis];
   return preferred.map((question) => found.find((from) => questionOf(from) === question)).find(Boolean) ?? found[0];
 }
