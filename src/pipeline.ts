@@ -20,7 +20,7 @@ export interface Line {
  * Pure: the same visit, knowledge, stock and seed give the same line, on every machine. `seed` feeds the varied
  * importances that tell a clear first pair from a close call, and nothing else.
  */
-export function fit(visit: Visit, knowledge: Knowledge, stock: Stock, seed: number): Line {
+export function lineOf(visit: Visit, knowledge: Knowledge, stock: Stock, seed: number): Line {
   const profileFor = (of: Visit): Profile => profileOf(factsOf(of, knowledge), of, knowledge);
   const profile = profileFor(visit);
   return { visit, profile, shortlist: shortlistOf(profile, visit, knowledge, stock, seed, profileFor) };

@@ -10,7 +10,14 @@ export function check(args: readonly string[]): Said {
   const checked = checkFlow(contentFiles(given.files[0] ?? FLOW_FOLDER));
   const { findings, routes, answerPaths, shortest, longest } = checked;
   if (given.flag('json')) {
-    const told = findings.map(({ code, severity, file, line, at, value }) => ({ code, severity, file, line, at, value }));
+    const told = findings.map(({ code, severity, file, line, at, value }) => ({
+      code,
+      severity,
+      file,
+      line,
+      at,
+      value,
+    }));
     return { text: json({ findings: told, routes, answerPaths, shortest, longest }), findings };
   }
   const counts = given.flag('paths')

@@ -1,9 +1,9 @@
 import { mapOf } from '../flow/map.ts';
-import { wordsOnDisk } from './words-on-disk.ts';
+import { writeWhole } from './files.ts';
 import { loadKnowledge } from './load.ts';
 import { readOptions, TEXT } from './options.ts';
-import { writeWhole } from './files.ts';
 import type { Said } from './said.ts';
+import { wordsOnDisk } from './words-on-disk.ts';
 
 /** `fit map [flow folder] --out map.svg`: the flow drawn, its conditions in words. */
 export function map(args: readonly string[]): Said {

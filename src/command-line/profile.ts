@@ -1,8 +1,8 @@
+import { attribute } from '../attributes/table.ts';
 import { factsOf } from '../profile/facts.ts';
 import type { Need, Profile } from '../profile/profile.ts';
 import { profileOf } from '../profile/profile-of.ts';
 import { type Why, whyOf } from '../profile/why.ts';
-import { attribute } from '../attributes/table.ts';
 import type { Words } from '../words/words.ts';
 import { loadKnowledge, loadVisit } from './load.ts';
 import { FLAG, readOptions } from './options.ts';
@@ -18,11 +18,24 @@ export function profile(args: readonly string[], words: Words): Said {
   const { visit, findings } = loadVisit(path, knowledge);
   const result = profileOf(factsOf(visit, knowledge), visit, knowledge);
   if (given.flag('json')) return { text: json(asJson(result)), findings };
-  const lines = given.flag('why') ? whyOf(result, knowledge).flatMap((why) => whyLines(why, words)) : short(result, words);
+  const lines = given.flag('why')
+    ? whyOf(result, knowledge).flatMap((why) => whyLines(why, words))
+    : short(result, words);
   return { text: `${lines.join('\n')}\n`, findings };
 }
 
-const asJson = ({ outcome, hold, needs, musts, cautions, unknown, split, advice, conflicts, otherFootwear }: Profile) => ({
+const asJson = ({
+  outcome,
+  hold,
+  needs,
+  musts,
+  cautions,
+  unknown,
+  split,
+  advice,
+  conflicts,
+  otherFootwear,
+}: Profile) => ({
   outcome,
   ...(otherFootwear ? { otherFootwear } : {}),
   hold,

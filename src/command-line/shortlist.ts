@@ -1,4 +1,4 @@
-import { type Line, fit } from '../pipeline.ts';
+import { type Line, lineOf } from '../pipeline.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
 import type { Words } from '../words/words.ts';
 import { loadKnowledge, loadStock, loadVisit } from './load.ts';
@@ -17,7 +17,7 @@ export function shortlist(args: readonly string[], words: Words): Said {
   const knowledge = loadKnowledge();
   const { visit, findings } = loadVisit(path, knowledge);
   const { stock, findings: stockFindings } = loadStock(given.needed('stock'), new Date().toISOString());
-  const line = fit(visit, knowledge, stock, SEED);
+  const line = lineOf(visit, knowledge, stock, SEED);
   const notes = [...findings, ...stockFindings.map((finding) => ({ ...finding, severity: 'note' as const }))];
   if (given.flag('json')) return { text: json(asJson(line)), findings: notes };
   const { outcome, lineUps } = line.shortlist;

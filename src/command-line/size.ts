@@ -35,7 +35,9 @@ export function size(args: readonly string[], words: Words): Said {
     `${words.say('card.size.foot')}: ${words.say('card.size.doubt', { value: footLength ?? 0, doubt })}`,
     `${words.say('card.size.room')}: ${words.say('card.size.range', { from: toeRoom[0], to: toeRoom[1] })}`,
     ...(innerLength
-      ? [`${words.say('card.size.inner')}: ${words.say('card.size.range', { from: innerLength[0], to: innerLength[1] })}`]
+      ? [
+          `${words.say('card.size.inner')}: ${words.say('card.size.range', { from: innerLength[0], to: innerLength[1] })}`,
+        ]
       : []),
     `Mondopoint ${report.mondopoint} · ${words.say('card.size.label-line', {
       eu: report.eu ?? '',

@@ -4,7 +4,7 @@ import type { Flow } from '../flow/format.ts';
 import { openStore } from '../storage/browser-store.ts';
 import { wordsOf } from '../words/words-of.ts';
 import { Kiosk } from './customer/kiosk.ts';
-import { firstBundles, LANGUAGES } from './parts/word-files.ts';
+import { firstBundles, LANGUAGES, otherBundles } from './parts/word-files.ts';
 
 /** The language asked for in the address, or the browser's, or English. */
 const wanted = [new URLSearchParams(location.search).get('language') ?? '', ...navigator.languages]
@@ -16,5 +16,7 @@ const kiosk = new Kiosk();
 kiosk.flow = flow as unknown as Flow;
 kiosk.tables = tables;
 kiosk.store = await openStore();
-kiosk.loadWords = async (language) => wordsOf(language, await firstBundles(language));
+kiosk.loadWords = async (language, all) =>
+  wordsOf(language, [...(await firstBundles(language)), ...(all ? await otherBundles(language) : [])]);
+kiosk.loadRest = async () => (await import('./rest.ts')).loadRest(kiosk.store);
 document.body.append(kiosk);

@@ -3,7 +3,7 @@ import type { Shop } from '../card/shop.ts';
 import type { Line } from '../pipeline.ts';
 import type { Stock } from '../stock/shoe.ts';
 import type { Finding } from '../units/result.ts';
-import type { Visit } from '../visit/visit.ts';
+import type { Hold, Visit } from '../visit/visit.ts';
 
 /** What a stock list held, before anything is swapped. */
 export interface StockReading {
@@ -26,6 +26,11 @@ export interface CardOrder {
   readonly language: string;
 }
 
+export interface CardSaying {
+  readonly facts: CardFacts;
+  readonly hold: Hold;
+}
+
 /** The work kept off the screens' thread: reading stock, the line from visit to line-up, and drawing cards. */
 export interface LineService {
   /** Reads a CSV; changes nothing. `progress` gets 0 to 1. */
@@ -33,7 +38,7 @@ export interface LineService {
   useStock(stock: Stock): void | Promise<void>;
   fit(visit: Visit, seed: number): Line | Promise<Line>;
   /** What the card says, as codes and figures; screens put the words to it. */
-  facts(order: CardOrder): CardFacts | Promise<CardFacts>;
+  facts(order: CardOrder): CardSaying | Promise<CardSaying>;
   /** The card as HTML for reading, preview and printing. */
   twin(order: CardOrder): string | Promise<string>;
   /** The card as PDF. */

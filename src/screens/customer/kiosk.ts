@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { createActor } from 'xstate';
+import type { Shop } from '../../card/shop.ts';
 import type { Answer } from '../../flow/answers.ts';
 import type { Flow, Question } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
@@ -10,8 +11,12 @@ import { interviewMachine } from '../../interview/machine.ts';
 import { restoredInterview, savedInterview } from '../../interview/saved.ts';
 import { DraftKeeper } from '../../storage/draft.ts';
 import type { Store } from '../../storage/store.ts';
-import { nextTicket } from '../../storage/tickets.ts';
+import { nextTicket, putTicket, type Ticket } from '../../storage/tickets.ts';
+import { freshVisit } from '../../visit/fresh-visit.ts';
+import type { Hold, Visit } from '../../visit/visit.ts';
+import { withoutHealth } from '../../visit/without-health.ts';
 import type { Words } from '../../words/words.ts';
+import type { LineClient } from '../../worker/line-client.ts';
 import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { LightElement } from '../parts/light-element.ts';
@@ -22,6 +27,10 @@ import './review-screen.ts';
 import './stub.ts';
 import './welcome-screen.ts';
 
+export interface Rest {
+  readonly line: LineClient;
+  readonly shop: Shop;
+}
 type TicketName = { readonly word: string; readonly number: number };
 
 /** The customer's kiosk, from welcome to the card. It shows what the interview's machine says and keeps no view of its own. */
@@ -30,8 +39,10 @@ export class Kiosk extends LightElement {
   @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) tables!: Tables;
   @property({ attribute: false }) store!: Store;
-  @property({ attribute: false }) loadWords!: (language: string) => Promise<Words>;
-  @property({ attribute: false }) shopName = '';
+  /** The words of a language: of the interview alone, or of everything. */
+  @property({ attribute: false }) loadWords!: (language: string, all: boolean) => Promise<Words>;
+  /** What only the result needs, loaded while the customer answers. */
+  @property({ attribute: false }) loadRest!: () => Promise<Rest>;
   @property({ type: Boolean }) demo = false;
 
   @state() private words: Words | undefined;
@@ -39,6 +50,7 @@ export class Kiosk extends LightElement {
   @state() private noteCode = '';
   @state() private resumable: InterviewState | undefined;
   @state() private startedAt = '';
+  @state() private rest: Rest | undefined;
 
   private draft: DraftKeeper<unknown> | undefined;
   private machine: ReturnType<typeof interviewMachine> | undefined;
@@ -58,7 +70,8 @@ export class Kiosk extends LightElement {
 
   private async boot(): Promise<void> {
     this.machine = interviewMachine(this.flow, this.tables);
-    this.words = await this.loadWords(document.documentElement.lang);
+    this.words = await this.loadWords(document.documentElement.lang, false);
+    setDisplay({ language: this.words.language, direction: this.words.direction });
     if (!this.store.lasting) this.noteCode = 'no-storage';
     await this.offerDraft();
     this.begin(FRESH);
@@ -109,12 +122,14 @@ export class Kiosk extends LightElement {
     this.startedAt = new Date().toISOString();
     this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => undefined);
     this.interview.actor?.send({ type: 'start' });
+    void this.prepare();
   }
 
   private resume(): void {
     const from = this.resumable;
     this.resumable = undefined;
     if (from) this.begin(from);
+    void this.prepare();
   }
 
   /** Ends this visit on this screen: the draft is flushed, then cleared, and the next customer finds the welcome. */
@@ -127,8 +142,24 @@ export class Kiosk extends LightElement {
     this.begin(FRESH);
   }
 
+  /** Rules, words of the result, worker and stock: fetched once somebody has begun, ready before they are done. */
+  private async prepare(): Promise<void> {
+    if (this.rest || !this.words) return;
+    const language = this.words.language;
+    const parts = Promise.all([this.loadRest(), this.loadWords(language, true), import('./outcome.ts')]);
+    const [rest, words] = await parts.catch((reason: unknown) => {
+      console.error(reason);
+      this.noteCode = 'went-wrong';
+      return [];
+    });
+    if (!rest || !words) return;
+    this.rest = rest;
+    if (this.words.language === language) this.words = words;
+    void rest.line.warm(language);
+  }
+
   private async speak(language: string): Promise<void> {
-    this.words = await this.loadWords(language);
+    this.words = await this.loadWords(language, this.rest !== undefined);
     setDisplay({ language, direction: this.words.direction });
   }
 
@@ -171,7 +202,7 @@ export class Kiosk extends LightElement {
     if (context.at === 'welcome') {
       return html`<lw-welcome
         .words=${words}
-        .shopName=${this.shopName}
+        .shopName=${this.rest?.shop.name ?? ''}
         .resumable=${this.resumable !== undefined}
         .note=${this.noteText(words)}
         @begin=${() => this.start()}
@@ -195,6 +226,7 @@ export class Kiosk extends LightElement {
           </button>
         </div>`;
     }
+    if (context.at === 'finished') return this.outcome(context, words);
     const question = questionsOf(this.flow).find(({ id }) => id === context.at);
     return question ? this.questionPage(question, context, words) : nothing;
   }
@@ -209,10 +241,51 @@ export class Kiosk extends LightElement {
         .answer=${answer}
         .offered=${offeredWithLabels(question, this.tables, answers, words)}
         .words=${words}
+        .back=${this.backButton(question.id, words)}
         @answered=${(event: CustomEvent<{ value: Answer }>) =>
           this.interview.actor?.send({ type: 'answer', question: question.id, value: event.detail.value })}
-      ></lw-question>
-      <div class="foot back">${this.backButton(question.id, words)}</div>`;
+      ></lw-question>`;
+  }
+
+  private outcome(context: InterviewState, words: Words) {
+    if (!this.rest) {
+      void this.prepare();
+      return html`<div class="head"><h1 id="ask" tabindex="-1" role="status">${words.say('screen.working')}</h1></div>`;
+    }
+    const visit = freshVisit(this.flow, words.language, context.answers);
+    return html`<lw-outcome
+      .visit=${visit}
+      .words=${words}
+      .line=${this.rest.line}
+      .shop=${this.rest.shop}
+      .ticket=${this.ticketText}
+      @worked=${(event: CustomEvent<Hold>) => this.keep(withoutHealth(visit, event.detail, this.flow), false)}
+      @hand=${(event: CustomEvent<boolean>) => this.keep({ ...visit, printHealth: event.detail }, true)}
+      @change=${() => this.begin({ ...context, at: 'review', changing: false })}
+      @done=${() => this.wipe()}
+    ></lw-outcome>`;
+  }
+
+  private get ticketText(): string {
+    return this.ticket ? `${this.ticket.word} ${this.ticket.number}` : '';
+  }
+
+  /** Puts the visit among the day's tickets: without health answers, unless the customer hands them to the fitter. */
+  private async keep(visit: Visit, handed: boolean): Promise<void> {
+    if (!this.ticket) return;
+    const ticket: Ticket = {
+      ...this.ticket,
+      id: this.ticketText,
+      startedAt: this.startedAt,
+      finishedAt: new Date().toISOString(),
+      state: 'waiting',
+      handed,
+      visit,
+      revision: 0,
+    };
+    await putTicket(this.store, ticket).catch(() => {
+      this.noteCode = 'no-storage';
+    });
   }
 
   private backButton(question: string, words: Words) {

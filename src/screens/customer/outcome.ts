@@ -53,7 +53,9 @@ export class Outcome extends LightElement {
   /** The screen may show the customer everything that follows from their own answers; the paper asks first. */
   private async work(): Promise<void> {
     try {
-      this.facts = await this.line.facts(this.order(true));
+      const { facts, hold } = await this.line.facts(this.order(true));
+      this.facts = facts;
+      this.tell('worked', hold);
       this.go('result');
     } catch (reason) {
       this.fail(reason);
@@ -75,7 +77,7 @@ export class Outcome extends LightElement {
   private async wantCard(): Promise<void> {
     try {
       const without = await this.line.facts(this.order(false));
-      const differs = said(without) !== said(this.facts);
+      const differs = said(without.facts) !== said(this.facts);
       if (differs) this.go('ask-health');
       else await this.makeCard(false);
     } catch (reason) {
@@ -89,7 +91,6 @@ export class Outcome extends LightElement {
     try {
       this.twin = await this.line.twin(this.order(printHealth));
       this.go('card');
-      this.tell('card-made', printHealth);
     } catch (reason) {
       this.fail(reason);
     }
@@ -105,7 +106,7 @@ export class Outcome extends LightElement {
     }
   }
 
-  private tell(what: 'change' | 'hand' | 'done' | 'card-made', detail?: unknown): void {
+  private tell(what: 'worked' | 'change' | 'hand' | 'done', detail?: unknown): void {
     this.dispatchEvent(new CustomEvent(what, { detail }));
   }
 
@@ -202,7 +203,8 @@ export class Outcome extends LightElement {
 }
 
 /** What a card says apart from whether it may say it, for telling two cards apart. */
-const said = (facts: CardFacts | undefined): string => JSON.stringify({ ...facts, healthNotes: undefined, code: undefined });
+const said = (facts: CardFacts | undefined): string =>
+  JSON.stringify({ ...facts, healthNotes: undefined, code: undefined });
 
 let lastBlob: { readonly page: string; readonly url: string } | undefined;
 /** One address per page of HTML, so that rendering again does not load it again. */

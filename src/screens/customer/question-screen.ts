@@ -20,6 +20,7 @@ export class QuestionScreen extends LightElement {
   @property({ attribute: false }) answer: Answer | undefined;
   @property({ attribute: false }) offered: readonly Offered[] = [];
   @property({ attribute: false }) words!: Words;
+  @property({ attribute: false }) back!: TemplateResult;
 
   protected override render() {
     const { question, words } = this;
@@ -36,23 +37,23 @@ export class QuestionScreen extends LightElement {
   }
 
   private kind(): TemplateResult {
-    const { question, answer, offered, words } = this;
+    const { question, answer, offered, words, back } = this;
     switch (question.kind) {
       case 'one-of':
       case 'yes-no':
-        return html`<lw-one-of .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-one-of>`;
+        return html`<lw-one-of .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-one-of>`;
       case 'some-of':
-        return html`<lw-some-of .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-some-of>`;
+        return html`<lw-some-of .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-some-of>`;
       case 'number':
-        return html`<lw-number .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-number>`;
+        return html`<lw-number .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-number>`;
       case 'shares':
-        return html`<lw-shares .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-shares>`;
+        return html`<lw-shares .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-shares>`;
       case 'against-today':
-        return html`<lw-against-today .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-against-today>`;
+        return html`<lw-against-today .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-against-today>`;
       case 'body-map':
-        return html`<lw-body-map .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-body-map>`;
+        return html`<lw-body-map .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-body-map>`;
       case 'signs':
-        return html`<lw-signs .question=${question} .answer=${answer} .offered=${offered} .words=${words}></lw-signs>`;
+        return html`<lw-signs .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-signs>`;
     }
   }
 }

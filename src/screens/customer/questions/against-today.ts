@@ -35,10 +35,9 @@ export class AgainstTodayQuestion extends QuestionElement<AgainstToday> {
           </fieldset>`,
         )}
       </div>
-      <div class="foot" data-continue>
+      ${this.foot(html`
         <button type="button" class="button main" @click=${() => this.give(this.chosen)}>
           ${this.words.say('screen.continue')}
-        </button>
-      </div>`;
+        </button>`)}`;
   }
 }

@@ -57,7 +57,7 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
       <section aria-live="polite" class="rows marks">
         ${marked.map(({ id }) => this.detail(id, this.marks[id] ?? {}))}
       </section>
-      <div class="foot" data-continue>
+      ${this.foot(html`
         <button
           type="button"
           class="button main"
@@ -73,8 +73,7 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
               </button>`
             : nothing
         }
-        ${!none && !this.complete ? html`<p class="soft">${this.words.say('screen.bodyFirst')}</p>` : nothing}
-      </div>`;
+        ${!none && !this.complete ? html`<p class="soft">${this.words.say('screen.bodyFirst')}</p>` : nothing}`)}`;
   }
 
   private detail(region: string, mark: Partial<BodyMark>) {
@@ -84,7 +83,7 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
         <div class="segments">
           ${BODY_WHEN.map(
             (when: BodyWhen) => html`<label
-              ><input type="radio" name=${`when-${region}`} .checked=${mark.when === when} @change=${() => this.set(region, { when })} />${this.words.say(`screen.when.${when}`)}</label
+              ><input type="radio" name=${`when-${region}`} value=${when} .checked=${mark.when === when} @change=${() => this.set(region, { when })} />${this.words.say(`screen.when.${when}`)}</label
             >`,
           )}
         </div>
@@ -94,7 +93,7 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
         <div class="segments">
           ${[true, false].map(
             (seen) => html`<label
-              ><input type="radio" name=${`seen-${region}`} .checked=${mark.seen === seen} @change=${() => this.set(region, { seen })} />${this.words.say(seen ? 'screen.yes' : 'screen.no')}</label
+              ><input type="radio" name=${`seen-${region}`} value=${String(seen)} .checked=${mark.seen === seen} @change=${() => this.set(region, { seen })} />${this.words.say(seen ? 'screen.yes' : 'screen.no')}</label
             >`,
           )}
         </div>

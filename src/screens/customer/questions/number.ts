@@ -66,7 +66,7 @@ export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
           .value=${this.typed}
           @input=${(event: Event) => (this.typed = (event.target as HTMLInputElement).value)}
       /></label>
-      <div class="foot" data-continue>
+      ${this.foot(html`
         <button type="submit" class="button main">${this.words.say('screen.continue')}</button>
         ${
           this.question.notSure
@@ -74,8 +74,7 @@ export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
                 ${this.words.say('screen.notSure')}
               </button>`
             : nothing
-        }
-      </div>
+        }`)}
     </form>`;
   }
 }

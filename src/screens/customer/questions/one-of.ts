@@ -32,6 +32,10 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
   }
 
   protected override render() {
+    return html`${this.choices()}${this.foot()}`;
+  }
+
+  private choices() {
     if (!this.grouped) return this.list(this.offered);
     if (this.group) return this.inGroup(this.group);
     return html`${this.searchField()}${this.search.trim() ? this.found() : this.groups()}`;

@@ -1,3 +1,4 @@
+import { html, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Answer } from '../../../flow/answers.ts';
 import type { Question } from '../../../flow/format.ts';
@@ -11,6 +12,13 @@ export abstract class QuestionElement<Q extends Question = Question> extends Lig
   @property({ attribute: false }) answer: Answer | undefined;
   @property({ attribute: false }) offered: readonly Offered[] = [];
   @property({ attribute: false }) words!: Words;
+  /** The way back, set beside the way on. */
+  @property({ attribute: false }) back: TemplateResult | typeof nothing = nothing;
+
+  /** The bottom row of every question: back, then what this kind needs to go on. */
+  protected foot(onward: unknown = nothing): TemplateResult {
+    return html`<div class="foot">${this.back}${onward}</div>`;
+  }
 
   protected give(value: Answer): void {
     this.dispatchEvent(new AnsweredEvent(value));

@@ -62,12 +62,11 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
             </section>`
           : nothing
       }
-      <div class="foot" data-continue>
+      ${this.foot(html`
         <button type="button" class="button main" ?disabled=${!some} @click=${() => this.give(this.inOrder())}>
           ${this.words.say('screen.continue')}
         </button>
-        ${some ? nothing : html`<p class="soft">${this.words.say('screen.pickFirst')}</p>`}
-      </div>`;
+        ${some ? nothing : html`<p class="soft">${this.words.say('screen.pickFirst')}</p>`}`)}`;
   }
 
   private inOrder(): Readonly<Record<string, string>> {
@@ -88,6 +87,7 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
             ><input
               type="radio"
               name=${`share-${option.id}`}
+              value=${share}
               .checked=${this.shares[option.id] === share}
               @change=${() => (this.shares = { ...this.shares, [option.id]: share })}
             />${this.words.say(`screen.share.${share}`)}</label

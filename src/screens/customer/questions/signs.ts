@@ -47,7 +47,7 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
           (option) => (this.asked === option.id ? this.confirm(option) : this.sign(option)),
         )}
       </ul>
-      <div class="foot" data-continue>
+      ${this.foot(html`
         ${
           this.chosen.length > 0
             ? html`<button
@@ -66,8 +66,7 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
                   ${option.label}
                 </button>`,
               )
-        }
-      </div>`;
+        }`)}`;
   }
 
   private sign(option: Offered) {

@@ -55,11 +55,10 @@ export class SomeOfQuestion extends QuestionElement<SomeOf> {
       <p role="status" class="soft">
         ${most ? this.words.say('screen.chosenOf', { count: this.value.length, most }) : nothing}
       </p>
-      <div class="foot" data-continue>
+      ${this.foot(html`
         <button type="button" class="button main" ?disabled=${this.value.length === 0} @click=${() => this.give(this.value)}>
           ${this.words.say('screen.continue')}
         </button>
-        ${this.value.length === 0 ? html`<p class="soft">${this.words.say('screen.pickFirst')}</p>` : nothing}
-      </div>`;
+        ${this.value.length === 0 ? html`<p class="soft">${this.words.say('screen.pickFirst')}</p>` : nothing}`)}`;
   }
 }

@@ -1,0 +1,141 @@
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from '@playwright/test';
+import type { Answer, Answers, BodyMap, Quantity } from '../../src/flow/answers.ts';
+import type { Flow, Question } from '../../src/flow/format.ts';
+
+const read = (path: string) => JSON.parse(readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8'));
+export const flow: Flow = read('flows/fitting/flow.json');
+export const storyNamed = (name: string): { answers: Answers } => read(`flows/fitting/stories/${name}.json`);
+const words = (language: string) => ({
+  flow: read(`flows/fitting/words.${language}.json`),
+  screen: read(`flows/words/${language}/interview.json`).screen,
+});
+
+/** How a person acts on the screen: by finger, or by keyboard. */
+export type Act = (on: Locator) => Promise<void>;
+export const tap: Act = (on) => on.tap();
+
+/** Taps counted, to be told beside the number of screens. */
+export interface Walked {
+  readonly screens: readonly string[];
+  readonly taps: number;
+}
+
+/** Answers the whole interview as one story would, from the welcome to review; returns what was met on the way. */
+export async function walkInterview(page: Page, answers: Answers, language = 'en', act: Act = tap): Promise<Walked> {
+  let taps = 0;
+  const counted: Act = async (on) => {
+    taps += 1;
+    await act(on);
+  };
+  const screens: string[] = [];
+  await counted(page.getByRole('button', { name: words(language).screen.welcome.start, exact: true }));
+  while (true) {
+    const here = page.locator('lw-question, lw-review').first();
+    await here.waitFor();
+    const id = await here.getAttribute('data-question');
+    if (id === null) break;
+    screens.push(id);
+    await answerQuestion(page, id, answers[id], language, counted);
+    await page.waitForFunction((was) => document.querySelector(`lw-question[data-question="${was}"]`) === null, id);
+  }
+  return { screens, taps };
+}
+
+/** Gives one answer on the question shown. */
+export async function answerQuestion(
+  page: Page,
+  id: string,
+  answer: Answer | undefined,
+  language: string,
+  act: Act,
+): Promise<void> {
+  if (answer === undefined) throw new Error(`The story has no answer to ${id}`);
+  const question = flow.sections.flatMap(({ questions }) => questions).find((each) => each.id === id) as Question;
+  const { flow: flowWords, screen } = words(language);
+  const own = flowWords.question[id];
+  const rows = { activities: 'activity', floors: 'floor', 'shoe-kinds': 'shoe-kind' } as const;
+  const label = (option: string): string =>
+    own.option?.[option] ??
+    ('options' in question && 'table' in question.options ? flowWords[rows[question.options.table]][option] : undefined);
+  const scope = page.locator('lw-question');
+  const button = (name: string) => scope.getByRole('button', { name, exact: true });
+  const onward = () => act(button(screen.continue));
+  switch (question.kind) {
+    case 'one-of': {
+      const group = await groupOf(question, String(answer), scope, flowWords);
+      if (group) await act(button(group));
+      return act(button(label(String(answer))));
+    }
+    case 'yes-no':
+      return act(button(answer === 'not-sure' ? screen.notSure : screen[String(answer)]));
+    case 'some-of':
+      for (const option of answer as readonly string[]) await act(tile(scope, option));
+      return onward();
+    case 'shares':
+      return shares(scope, answer as Readonly<Record<string, string>>, act, onward);
+    case 'number': {
+      if (answer === 'not-sure') return act(button(screen.notSure));
+      const { value, unit } = answer as Quantity;
+      await act(scope.locator(`label:has(input[value="${unit}"])`));
+      await scope.locator('input[type="text"]').fill(String(value));
+      return onward();
+    }
+    case 'against-today':
+      for (const [property, choice] of Object.entries(answer as Readonly<Record<string, string>>)) {
+        if (choice === 'no-preference') continue;
+        await act(scope.locator(`label:has(input[name="against-${property}"][value="${choice}"])`));
+      }
+      return onward();
+    case 'signs': {
+      const signs = answer as readonly string[];
+      const alone = question.options.filter((option) => option.alone).map((option) => option.id);
+      if (signs.length === 1 && alone.includes(signs[0] ?? '')) return act(button(label(signs[0] ?? '')));
+      for (const sign of signs) {
+        await act(scope.locator(`[data-sign="${sign}"]`));
+        await act(scope.locator('.confirm').getByRole('button', { name: screen.yes, exact: true }));
+      }
+      return onward();
+    }
+    case 'body-map':
+      if (typeof answer === 'string') return act(button(screen.skipBody));
+      if (Object.keys(answer).length === 0) return act(button(screen.nothingHurts));
+      for (const [region, mark] of Object.entries(answer as BodyMap)) {
+        await act(tile(scope, region));
+        await act(scope.locator(`label:has(input[name="when-${region}"][value="${mark.when}"])`));
+        await act(scope.locator(`label:has(input[name="seen-${region}"][value="${mark.seen}"])`));
+      }
+      return onward();
+  }
+}
+
+const tile = (scope: Locator, option: string): Locator => scope.locator(`label:has(input[name="${option}"])`);
+
+async function shares(
+  scope: Locator,
+  answer: Readonly<Record<string, string>>,
+  act: Act,
+  onward: () => Promise<void>,
+): Promise<void> {
+  for (const option of Object.keys(answer)) await act(tile(scope, option));
+  for (const [option, share] of Object.entries(answer)) {
+    const radio = scope.locator(`label:has(input[name="share-${option}"][value="${share}"])`);
+    if ((await radio.count()) > 0 && !(await radio.locator('input').isChecked())) await act(radio);
+  }
+  return onward();
+}
+
+async function groupOf(
+  question: Question,
+  option: string,
+  scope: Locator,
+  flowWords: Readonly<Record<string, Readonly<Record<string, string>>>>,
+): Promise<string | undefined> {
+  if (!('options' in question) || !('table' in question.options)) return undefined;
+  if ((await scope.locator('input[type="search"]').count()) === 0) return undefined;
+  const table = question.options.table;
+  const rows: readonly { id: string; group: string }[] = read(`flows/fitting/${table}.json`);
+  const group = rows.find(({ id }) => id === option)?.group;
+  if (!group) return undefined;
+  return flowWords[table === 'activities' ? 'activity-group' : 'shoe-kind-group']?.[group];
+}
