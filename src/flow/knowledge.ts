@@ -139,7 +139,11 @@ export interface Ask {
   readonly per?: string;
 }
 
+/** What a must can demand beside a mark or an entry of a list: a cap, or that something is absent. */
+export const MUST_LIMITS = ['stack-cap', 'price-max', 'closure-not', 'material-not', 'colour-not'] as const;
+
 export interface MustRow {
+  /** A mark, a list, or one of `MUST_LIMITS`. A property with a size is never a must: it is asked for. */
   readonly attribute: string;
   readonly value: string | number | boolean;
 }

@@ -18,7 +18,7 @@ const BOX_CHARACTERS = 44;
  *
  * The words of questions and options are the flow's own; an option without words is called by its id.
  */
-export function flowMap(flow: Flow, words: FlowWords): string {
+export function mapOf(flow: Flow, words: FlowWords): string {
   const naming = namingFrom(flow, words);
   const parts: string[] = [];
   let y = 84;

@@ -5,14 +5,21 @@ import type { Shape } from './shape.ts';
 
 type Report = (code: string, further?: Pick<Finding, 'value' | 'data'>) => readonly Finding[];
 
+/**
+ * How many steps past what a stock list accepts a limit may lie: a limit on the last word of a scale would make that
+ * word worth nothing. Our choice.
+ */
+const LIMIT_STEPS = 2;
+
 /** What is wrong with one thing a rule asks of one property. */
 export function checkAsk(ask: Ask, facts: ReadonlyMap<string, Shape>, report: Report): readonly Finding[] {
-  const { accepted } = attribute(ask.attribute);
+  const { accepted, step } = attribute(ask.attribute);
+  const beyond = [accepted[0] - LIMIT_STEPS * step, accepted[1] + LIMIT_STEPS * step] as const;
   const { ideal, limits, shift, per } = ask;
   return [
     ...((ideal === undefined) === (shift === undefined) ? report('ask-not-one-thing') : []),
     ...(ideal ? rangeFindings('ideal', ideal, accepted, report) : []),
-    ...(limits ? rangeFindings('limits', limits, accepted, report) : []),
+    ...(limits ? rangeFindings('limits', limits, beyond, report) : []),
     ...(ideal && limits && !isWithin(ideal, limits)
       ? report('ideal-outside-limits', { value: written(ideal), data: { expected: written(limits) } })
       : []),
@@ -24,7 +31,6 @@ type Range = readonly [number, number];
 const isWithin = ([low, high]: Range, [from, to]: Range): boolean => low >= from && high <= to;
 const written = ([low, high]: Range): string => `${low}–${high}`;
 
-/** Held to what a stock list accepts: the scale drawn is narrower, and a limit may well lie beyond it. */
 function rangeFindings(name: string, range: Range, accepted: Range, report: Report): readonly Finding[] {
   if (range[0] > range[1]) return report('range-backwards', { value: written(range), data: { name } });
   if (isWithin(range, accepted)) return [];

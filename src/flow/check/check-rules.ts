@@ -1,7 +1,7 @@
-import { findAttribute } from '../../attributes/table.ts';
+import { LIST_ATTRIBUTES, MARK_ATTRIBUTES } from '../../attributes/attributes.ts';
 import type { Finding } from '../../units/result.ts';
 import type { Condition } from '../condition.ts';
-import type { Rule } from '../knowledge.ts';
+import { MUST_LIMITS, type Rule } from '../knowledge.ts';
 import type { Tables } from '../options.ts';
 import { plainParts, subjectOf } from '../plain-parts.ts';
 import { canHold } from './can-hold.ts';
@@ -56,12 +56,14 @@ function whenFindings(when: Condition, facts: ReadonlyMap<string, Shape>, report
   return canHold(when, (subject) => facts.get(subject)) ? [] : report(['when'], 'rule-never-true');
 }
 
+const DEMANDED: readonly string[] = [...MARK_ATTRIBUTES, ...LIST_ATTRIBUTES, ...MUST_LIMITS];
+
 /** Only a must shuts a shoe out, and what is weak or contested may not. */
 function mustFindings({ musts = [], grade }: Rule, report: Report): readonly Finding[] {
   const weak = musts.length > 0 && (grade === 'weak' || grade === 'contested');
   return [
     ...musts.flatMap(({ attribute }, i) =>
-      findAttribute(attribute) ? [] : report(['musts', i, 'attribute'], 'unknown-attribute', { value: attribute }),
+      DEMANDED.includes(attribute) ? [] : report(['musts', i, 'attribute'], 'unknown-attribute', { value: attribute }),
     ),
     ...(weak ? report(['musts'], 'weak-must', { value: grade }) : []),
   ];
