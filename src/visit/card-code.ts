@@ -9,6 +9,7 @@ import { fromBase64url, toBase64url } from './base64url.ts';
 import { BitReader, BitWriter } from './bits.ts';
 import { crc32 } from './crc32.ts';
 import { effectiveAnswers } from './effective.ts';
+import type { FindingCode } from './finding-code.ts';
 import { HOLDS, type Hold, type Visit } from './visit.ts';
 
 /** First byte of every code, whatever its format: tells ours from any other square on a shop's wall. */
@@ -35,7 +36,7 @@ const IN_ADDRESS = '#c=';
  * ```
  */
 export function writeCardCode(visit: Visit, hold: Hold, flow: Flow, tables: Tables, origin?: string): string {
-  const withHealth = carriesHealth(visit);
+  const withHealth = carriesHealth(visit, flow);
   const answers = effectiveAnswers(visit, flow);
   const out = new BitWriter();
   writeText(out, flow.id);
@@ -113,8 +114,17 @@ function readContent(bits: BitReader, flow: Flow, tables: Tables): Reading<Visit
   return { value: visit, findings: [] };
 }
 
-/** Health answers travel with the customer's yes, and only if they are still here to travel. */
-const carriesHealth = (visit: Visit): boolean => visit.printHealth === true && visit.hold === undefined;
+/**
+ * Health answers travel with the customer's yes, and only if they are still here to travel. Where the fitter changed a
+ * stop sign they stay behind: the code has room for one answer, and a sign somebody tapped must not get lost on the
+ * way. `hold` knows of both.
+ */
+const carriesHealth = (visit: Visit, flow: Flow): boolean =>
+  visit.printHealth === true &&
+  visit.hold === undefined &&
+  !questionsOf(flow).some(
+    ({ id, kind }) => kind === 'signs' && visit.overrides.some(({ question }) => question === id),
+  );
 
 /**
  * A fingerprint of what the places in the code mean: every question with its kind and options, in order. It tells
@@ -153,6 +163,6 @@ const bytesOf = (number: number): readonly number[] => [24, 16, 8, 0].map((shift
 const looksOurs = (text: string): boolean =>
   text.includes(IN_ADDRESS) || text.startsWith(toBase64url([MARK, FORMAT, 0]).slice(0, 3));
 
-const refuse = (code: string, data?: Finding['data']): Reading<never> => ({
+const refuse = (code: FindingCode, data?: Finding['data']): Reading<never> => ({
   findings: [{ code, severity: 'error', ...(data && { data }) }],
 });

@@ -3,7 +3,7 @@
  *
  * ```ts
  * import type visit from '../../flows/words/en/visit.json';
- * words.say('finding.code-damaged' satisfies KeyOf<typeof visit>);
+ * const key: KeyOf<typeof visit> = 'finding.code-damaged';
  * ```
  */
 export type KeyOf<Words> = {

@@ -55,7 +55,9 @@ describe("a card's code", () => {
   it('carries health answers when the customer said yes to printing them', () => {
     fc.assert(
       fc.property(anyVisit(toyFlow, toyTables), (any) => {
-        const { hold: _hold, ...visit } = { ...any, printHealth: true };
+        const { hold: _hold, ...rest } = any;
+        const overrides = rest.overrides.filter(({ question }) => question !== 'signs');
+        const visit = { ...rest, overrides, printHealth: true };
         const { value } = read(writeCardCode(visit, 'before-choosing', toyFlow, toyTables));
         expect(value?.answers).toEqual(effectiveAnswers(visit, toyFlow));
         expect(value?.hold).toBeUndefined();
@@ -69,6 +71,13 @@ describe("a card's code", () => {
     const { value } = read(writeCardCode(visit, 'today', toyFlow, toyTables));
     expect(value?.hold).toBe('today');
     expect(value?.answers).toEqual(withoutHealth(full.answers));
+  });
+
+  it('lets the hold speak where the fitter changed a stop sign, so that no tapped sign gets lost', () => {
+    const overrides = [{ question: 'signs', value: ['none'], by: 'Fitter', reason: 'misread' }];
+    const { value } = read(writeCardCode({ ...full, overrides, printHealth: true }, 'today', toyFlow, toyTables));
+    expect(value?.hold).toBe('today');
+    expect(value?.answers['signs']).toBeUndefined();
   });
 
   it('says nothing of health to somebody who reads it without the yes', () => {

@@ -10,8 +10,11 @@ import { wordFiles } from './word-files.ts';
  * States school years). The formula is kind to short sentences, so no single text may pass a bound of its own either.
  */
 const GRADE_TOGETHER = 4;
-/** One text alone is too short to grade well; this only catches a sentence that got out of hand. Common practice. */
-const GRADE_ALONE = 8;
+/**
+ * One text alone is too short to grade well (a "maternity unit" has no shorter name); this only catches a sentence that
+ * got out of hand. Common practice.
+ */
+const GRADE_ALONE = 10;
 
 const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
 const words = new Intl.Segmenter('en', { granularity: 'word' });
