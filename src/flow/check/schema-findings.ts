@@ -8,7 +8,7 @@ export function schemaFindings(document: JsonDocument, top: JsonPath, error: z.Z
   return error.issues.map((issue) => {
     const place = [...top, ...(issue.path as JsonPath)];
     const value = valueAt(document.value, place);
-    const code = CODES[String(place.at(-1))]?.(issue) ?? 'schema-breach';
+    const code = CODES[String(place.at(-1))]?.(issue, value) ?? 'schema-breach';
     return findingAt(document, place, code, {
       ...(value !== undefined && { value: typeof value === 'string' ? value : JSON.stringify(value).slice(0, 60) }),
       data: { expected: issue.message },
@@ -19,10 +19,10 @@ export function schemaFindings(document: JsonDocument, top: JsonPath, error: z.Z
 type Issue = z.core.$ZodIssue;
 const isRange = ({ code }: Issue) => code === 'too_small' || code === 'too_big';
 
-const CODES: Readonly<Record<string, (issue: Issue) => string | undefined>> = {
+const CODES: Readonly<Record<string, (issue: Issue, value: unknown) => string | undefined>> = {
   id: (issue) => (issue.code === 'invalid_format' ? 'bad-id' : undefined),
   source: () => 'no-source',
-  attribute: (issue) => (issue.code === 'invalid_value' && issue.input !== undefined ? 'unknown-attribute' : undefined),
+  attribute: (_, value) => (typeof value === 'string' ? 'unknown-attribute' : undefined),
   weight: (issue) => (isRange(issue) ? 'weight-out-of-range' : undefined),
 };
 
