@@ -9,7 +9,6 @@ import { fromBase64url, toBase64url } from './base64url.ts';
 import { BitReader, BitWriter } from './bits.ts';
 import { crc32 } from './crc32.ts';
 import { effectiveAnswers } from './effective.ts';
-import type { FindingCode } from './finding-code.ts';
 import { HOLDS, type Hold, type Visit } from './visit.ts';
 
 /** First byte of every code, whatever its format: tells ours from any other square on a shop's wall. */
@@ -163,6 +162,6 @@ const bytesOf = (number: number): readonly number[] => [24, 16, 8, 0].map((shift
 const looksOurs = (text: string): boolean =>
   text.includes(IN_ADDRESS) || text.startsWith(toBase64url([MARK, FORMAT, 0]).slice(0, 3));
 
-const refuse = (code: FindingCode, data?: Finding['data']): Reading<never> => ({
+const refuse = (code: string, data?: Finding['data']): Reading<never> => ({
   findings: [{ code, severity: 'error', ...(data && { data }) }],
 });

@@ -1,5 +1,4 @@
 import type { Fault, Path, Report } from './fault.ts';
-import type { FindingCode } from './finding-code.ts';
 
 /**
  * Reads one value that came from outside. What will not do is reported and comes back as nothing.
@@ -81,7 +80,7 @@ export const group =
 export const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-function refuse(report: Report, path: Path, fault: Fault & { readonly code: FindingCode }): undefined {
+function refuse(report: Report, path: Path, fault: Fault): undefined {
   report(path, fault);
   return undefined;
 }
