@@ -22,7 +22,7 @@ export type AnswersFile = Omit<WrittenVisit, 'tryOns' | 'choice'>;
  *
  * @example
  * ```ts
- * writeAnswersFile(visit); // '{\n  "flow": "fitting",\n  "flowVersion": 1, …'
+ * writeAnswersFile(visit); // '{\n  "flow": "toy",\n  "flowVersion": 3,\n …'
  * ```
  */
 export function writeAnswersFile(visit: Visit): string {

@@ -31,7 +31,7 @@ const IN_ADDRESS = '#c=';
  *
  * @example
  * ```ts
- * writeCardCode(visit, 'none', flow, tables, 'https://kiosk.example') // 'https://kiosk.example/#c=TAEAI…'
+ * writeCardCode(visit, 'none', flow, tables, 'https://kiosk.example') // 'https://kiosk.example/#c=TAEA…'
  * ```
  */
 export function writeCardCode(visit: Visit, hold: Hold, flow: Flow, tables: Tables, origin?: string): string {

@@ -9,8 +9,8 @@ import type { Visit } from './visit.ts';
  *
  * @example
  * ```ts
- * const visit = { answers: { size: 'big' }, overrides: [{ question: 'size', value: 'small', by: 'Fitter', reason: 'measured' }] };
- * effectiveAnswers(visit, flow); // { size: 'small' }
+ * const visit = { answers: { mood: 'calm' }, overrides: [{ question: 'mood', value: 'merry', by: 'Fitter', reason: 'asked again' }] };
+ * effectiveAnswers(visit, flow); // { mood: 'merry' }
  * ```
  */
 export const effectiveAnswers = (visit: Pick<Visit, 'answers' | 'overrides'>, flow: Flow): Answers =>

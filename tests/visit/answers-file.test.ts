@@ -22,6 +22,10 @@ describe('an answers file', () => {
     );
   });
 
+  it('writeAnswersFile: begin with the flow it belongs to', () => {
+    expect(writeAnswersFile(visitOf(toyFlow, {}))).toMatch(/^\{\n {2}"flow": "toy",\n {2}"flowVersion": 3,\n/);
+  });
+
   it('is read whatever order its answers stand in', () => {
     const turned = '{"answers":{"hours":"no","activity":"none"},"language":"de","flowVersion":3,"flow":"toy"}';
     expect(read(turned).value?.answers).toEqual({ activity: 'none', hours: 'no' });

@@ -85,8 +85,9 @@ describe("a card's code", () => {
     expect(writeCardCode(other, 'today', toyFlow, toyTables)).toBe(code);
   });
 
-  it('is read alone, in an address, and with space round it', () => {
+  it('writeCardCode: is read alone, in an address, and with space round it', () => {
     const address = writeCardCode(full, 'today', toyFlow, toyTables, 'https://kiosk.example/');
+    expect(address).toMatch(/^https:\/\/kiosk\.example\/#c=TAEA/);
     expect(address).toBe(`https://kiosk.example/#c=${code}`);
     expect(read(address)).toEqual(read(code));
     expect(read(` ${code}\n`)).toEqual(read(code));

@@ -8,7 +8,7 @@ import { toyFlow, toyTables } from './toy-flow.ts';
 const by = { by: 'Fitter', reason: 'asked again' };
 
 describe('the answers that count', () => {
-  it("have the fitter's change over the customer's answer, which stays as it was", () => {
+  it("effectiveAnswers: have the fitter's change over the customer's answer, which stays as it was", () => {
     const visit = visitOf(toyFlow, { mood: 'calm' }, { overrides: [{ question: 'mood', value: 'merry', ...by }] });
     expect(effectiveAnswers(visit, toyFlow)).toEqual({ mood: 'merry' });
     expect(visit.answers).toEqual({ mood: 'calm' });
