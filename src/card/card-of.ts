@@ -9,7 +9,7 @@ import { benchOf } from './bench.ts';
 import type { CardFacts, CardSize, Copy } from './card.ts';
 import { cardCautions } from './cautions.ts';
 import { pairsOf } from './pairs.ts';
-import { healthQuestions, onlyHealth, openVisit } from './private.ts';
+import { healthSources, onlyHealth, openVisit } from './private.ts';
 import type { Shop } from './shop.ts';
 import { stripsOf } from './strips.ts';
 import { type TaskGate, tasksOf } from './tasks.ts';
@@ -23,9 +23,7 @@ export interface CardContext {
   /** ISO date and time of the stock list. */
   readonly stockAsOf: string;
   readonly knowledge: Knowledge;
-  /** Where the kiosk is served from; makes the printed code a link: `https://fit.example`. */
-  readonly origin?: string;
-  /** The card code of the visit, as text. */
+  /** The card code of the visit, as `writeCardCode` gives it: with the kiosk's address in front it is a link. */
   readonly code: string;
   readonly copy: Copy;
   readonly gate: TaskGate;
@@ -43,7 +41,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const { knowledge, copy } = context;
   const fitter = copy === 'fitter';
   const tellsHealth = fitter || visit.printHealth === true;
-  const health = healthQuestions(knowledge.flow);
+  const health = healthSources(knowledge.flow, visit);
   const shown = tellsHealth ? profile : openProfile(visit, knowledge);
   const pairs = pairsOf(shortlist.lineUps, labelSystem(visit), { health, tellsHealth, withFrom: fitter });
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
@@ -58,16 +56,16 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     date: context.date,
     ticket: context.ticket,
     stockAsOf: context.stockAsOf,
-    code: context.origin ? `${context.origin.replace(/\/+$/, '')}/#${context.code}` : context.code,
+    code: context.code,
     lineUps: pairs.lineUps,
     strips: stripsOf(drawn, pairs.shoes, shown.facts, fitter),
     tasks:
       profile.outcome === 'shortlist'
         ? tasksOf(activity?.tasks ?? [], profile.facts, context.gate, { asked, tellsHealth })
         : { gentle: [], moving: [], needsFitter: false },
-    size: sizeOf(visit, shown),
+    ...(profile.outcome === 'refer' ? {} : { size: sizeOf(visit, shown) }),
     cautions,
-    advice: shown.advice
+    advice: (profile.outcome === 'refer' ? [] : shown.advice)
       .filter((item) => tellsHealth || !(item.health || onlyHealth(item.reasons, health)))
       .map(({ code, kind }) => ({ code, kind })),
     healthAsked: asked,

@@ -31,7 +31,8 @@ export interface CardFacts {
   readonly lineUps: readonly CardLineUp[];
   readonly strips: readonly Strip[];
   readonly tasks: CardTasks;
-  readonly size: CardSize;
+  /** Absent on a `refer` card, which sells nothing. */
+  readonly size?: CardSize;
   /** Most urgent first. */
   readonly cautions: readonly CardCaution[];
   readonly advice: readonly CardAdvice[];

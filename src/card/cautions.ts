@@ -21,7 +21,7 @@ export function cardCautions(
   withBacking: boolean,
 ): readonly CardCaution[] {
   const shared = knowledge.cautions.filter(
-    (row) => row.always || (outcome === 'refer' && !tellsHealth && STOPS.includes(row.level)),
+    (row) => row.always || (outcome === 'refer' && !tellsHealth && row.health && STOPS.includes(row.level)),
   );
   const told = own.filter((caution) => tellsHealth || !(caution.health || onlyHealth(caution.reasons, health)));
   const wanted = new Set([...told.map((caution) => caution.code), ...shared.map((row) => row.id)]);

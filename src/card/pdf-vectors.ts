@@ -8,63 +8,65 @@ const dash = { length: pt(STITCH[0]), space: pt(STITCH[1]) };
 
 /** Marks that are not text, as pdfmake canvas elements, in the order drawn. */
 export function vectorsOf(marks: readonly Mark[], kind: Template['ink']): CanvasElement[] {
-  return marks.flatMap((mark): CanvasElement[] => {
-    if ('fill' in mark && !mark.stroke && mark.fill && !paintOf(mark.fill, kind)) return [];
-    switch (mark.kind) {
-      case 'line':
-        return [
-          {
-            type: 'line',
-            x1: pt(mark.x1),
-            y1: pt(mark.y1),
-            x2: pt(mark.x2),
-            y2: pt(mark.y2),
-            lineWidth: pt(mark.weight),
-            lineColor: paintOf(mark.ink, kind) ?? '#000000',
-            ...(mark.stitched ? { dash } : {}),
-          },
-        ];
-      case 'box':
-        return [
-          {
-            type: 'rect',
-            x: pt(mark.x),
-            y: pt(mark.y),
-            w: pt(mark.width),
-            h: pt(mark.height),
-            ...strokeAndFill(mark, kind),
-            ...(mark.stitched ? { dash } : {}),
-          },
-        ];
-      case 'disc':
-        return [
-          {
-            type: 'ellipse',
-            x: pt(mark.x),
-            y: pt(mark.y),
-            r1: pt(mark.r),
-            r2: pt(mark.r),
-            ...strokeAndFill(mark, kind),
-          },
-        ];
-      case 'shape':
-        return [
-          {
-            type: 'polyline',
-            closePath: mark.closed,
-            points: mark.points.map(([x, y]) => ({ x: pt(x), y: pt(y) })),
-            lineCap: 'round',
-            lineJoin: 'round',
-            ...strokeAndFill(mark, kind),
-          } as CanvasElement,
-        ];
-      case 'code':
-        return [codePath(mark)];
-      case 'text':
-      case 'logo':
-        return [];
-    }
-  });
+  return marks.flatMap((mark) => vectorOf(mark, kind));
+}
+
+function vectorOf(mark: Mark, kind: Template['ink']): CanvasElement[] {
+  if ('fill' in mark && !mark.stroke && mark.fill && !paintOf(mark.fill, kind)) return [];
+  switch (mark.kind) {
+    case 'line':
+      return [
+        {
+          type: 'line',
+          x1: pt(mark.x1),
+          y1: pt(mark.y1),
+          x2: pt(mark.x2),
+          y2: pt(mark.y2),
+          lineWidth: pt(mark.weight),
+          lineColor: paintOf(mark.ink, kind) ?? '#000000',
+          ...(mark.stitched ? { dash } : {}),
+        },
+      ];
+    case 'box':
+      return [
+        {
+          type: 'rect',
+          x: pt(mark.x),
+          y: pt(mark.y),
+          w: pt(mark.width),
+          h: pt(mark.height),
+          ...strokeAndFill(mark, kind),
+          ...(mark.stitched ? { dash } : {}),
+        },
+      ];
+    case 'disc':
+      return [
+        {
+          type: 'ellipse',
+          x: pt(mark.x),
+          y: pt(mark.y),
+          r1: pt(mark.r),
+          r2: pt(mark.r),
+          ...strokeAndFill(mark, kind),
+        },
+      ];
+    case 'shape':
+      return [
+        {
+          type: 'polyline',
+          closePath: mark.closed,
+          points: mark.points.map(([x, y]) => ({ x: pt(x), y: pt(y) })),
+          lineCap: 'round',
+          lineJoin: 'round',
+          ...strokeAndFill(mark, kind),
+        } as CanvasElement,
+      ];
+    case 'code':
+      return [codePath(mark)];
+    case 'text':
+    case 'logo':
+      return [];
+  }
 }
 
 function strokeAndFill(

@@ -3,10 +3,22 @@ import type { Flow, Question } from '../flow/format.ts';
 import type { Reason } from '../profile/profile.ts';
 import type { Visit } from '../visit/visit.ts';
 
-/** Ids of the questions whose answers are about health. */
-export function healthQuestions(flow: Flow): ReadonlySet<string> {
-  const ids = flow.sections.flatMap((section) => section.questions.filter((q) => q.health).map((q) => q.id));
-  return new Set(ids);
+const DECLINED: readonly string[] = ['rather-not-say', 'no-grown-up', 'skipped'];
+
+/**
+ * What tells of health in this visit: the questions about it, and the one word that travelled in their stead. A
+ * question that was declined tells nothing, so what follows from that may be said.
+ */
+export function healthSources(flow: Flow, visit: Visit): ReadonlySet<string> {
+  const told = flow.sections.flatMap((section) =>
+    section.questions.filter((q) => q.health && !isDeclined(visit.answers[q.id])).map((q) => q.id),
+  );
+  return new Set([...told, 'hold']);
+}
+
+function isDeclined(answer: Answer | undefined): boolean {
+  if (typeof answer === 'string') return DECLINED.includes(answer);
+  return Array.isArray(answer) && answer.some((each) => DECLINED.includes(each));
 }
 
 /** Whether something traced to `from` (`body:heel`, `observation`, `liking:cushion`) follows from a health answer. */

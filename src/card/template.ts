@@ -42,7 +42,10 @@ export interface Template {
     readonly least: number;
   };
   /** The fitter's part: a tag with a punched hole across the top of the first page, to tear off along the seam. */
-  readonly stub: boolean;
+  readonly stub?: {
+    /** On its back, above lines to write on. */
+    readonly back: readonly BlockRow[];
+  };
   readonly sides: readonly Side[];
   /** Mark where the paper is cut, after the last block. */
   readonly cut: boolean;

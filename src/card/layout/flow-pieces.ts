@@ -30,7 +30,8 @@ export function flowPieces(
     const fresh = y <= frame(page).top + 1e-9;
     const height = group.reduce((sum, each, index) => sum + (index === 0 && fresh ? 0 : each.before) + each.height, 0);
     if (y + height > frame(page).bottom + 1e-6) {
-      if (!fresh) {
+      const roomier = room(frame(page + 1)) > room(frame(page));
+      if (!fresh || (roomier && height > room(frame(page)))) {
         page++;
         y = frame(page).top;
         continue;
@@ -38,7 +39,7 @@ export function flowPieces(
       if (group.length === 1) cutTallest(queue, frame(page));
     }
     // A group too tall for any page is set piece by piece.
-    const now = height > frame(page).bottom - frame(page).top ? 1 : group.length;
+    const now = height > room(frame(page)) ? 1 : group.length;
     for (const each of queue.splice(0, now)) {
       y += y <= frame(page).top + 1e-9 ? 0 : each.before;
       placed.push({ page, marks: shift(each.marks, 0, y) });
@@ -47,6 +48,8 @@ export function flowPieces(
   }
   return { placed, lastPage: page, y };
 }
+
+const room = ({ top, bottom }: Frame): number => bottom - top;
 
 function nextGroup(queue: readonly Piece[]): readonly Piece[] {
   let end = 0;

@@ -3,7 +3,7 @@ import { printableAll } from '../font/printable.ts';
 import type { BlockRow, Template } from '../template.ts';
 import type { CardText } from '../text/card-text.ts';
 import { block } from './blocks/block.ts';
-import { seam, stubBack, stubFront } from './blocks/stub.ts';
+import { seam, stubBack, stubBackHeight, stubFront } from './blocks/stub.ts';
 import { type Flowed, type Frame, flowPieces } from './flow-pieces.ts';
 import { impose } from './impose.ts';
 import { type Mark, moved } from './mark.ts';
@@ -72,7 +72,7 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
   const { page, margins, type } = template;
   const width = page.width - margins.left - margins.right;
   const small = penFor(type.body.at(-1) ?? 9);
-  const stub = template.stub ? stubFront(text, small, width, template) : undefined;
+  const stub = template.stub ? stubOf(text, small, width, template) : undefined;
   const foot = page.height === 'auto' ? 0 : lineHeight(small.small) + 1;
   const frames = (index: number): Frame => ({
     top: stub && index < 2 ? margins.top + stub.height + SEAM_GAP : margins.top,
@@ -100,7 +100,9 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
   return Array.from({ length: at.page + 1 }, (_, index): Page => {
     const marks = placed.filter((each) => each.page === index).flatMap((each) => each.marks);
     const tag =
-      stub && index < 2 ? stubMarks(index === 0 ? stub : stubBack(text, small, width, stub.height), width) : [];
+      stub && index < 2
+        ? stubMarks(index === 0 ? stub : stubBack(text, small, width, stub.height, template), width)
+        : [];
     return {
       width: page.width,
       height: page.height === 'auto' ? at.y + margins.bottom : page.height,
@@ -113,16 +115,22 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
   });
 }
 
-/** The first try that ends on the wanted page; failing that, the smallest type with nothing left out. */
+/** The first try that ends on the wanted page; failing that, the fewest pages with nothing left out. */
 function bestOf(tries: readonly Try[], typeTries: number, wanted: number, flow: (attempt: Try) => Flowed): Flowed {
   let whole: Flowed | undefined;
   for (const [index, attempt] of tries.entries()) {
     const flowed = flow(attempt);
     if (flowed.lastPage <= wanted) return flowed;
-    if (index < typeTries) whole = flowed;
+    if (index < typeTries && flowed.lastPage < (whole?.lastPage ?? Number.POSITIVE_INFINITY)) whole = flowed;
   }
   if (!whole) throw new Error('A template has at least one type size');
   return whole;
+}
+
+/** Front and back are torn off together, so the taller of them says how high the stub is. */
+function stubOf(text: CardText, pen: Pen, width: number, template: Template): Piece {
+  const least = stubBackHeight(text, pen, width, template);
+  return stubFront(text, pen, width, template, least);
 }
 
 const stubMarks = (stub: Piece, width: number): readonly Mark[] => [...stub.marks, seam(width, stub.height)];

@@ -53,6 +53,37 @@ export function inColumns(
 }
 
 /**
+ * Pieces down one column and then down the next, columns about as long as each other, kept together as one piece. A
+ * single column stays in pieces.
+ */
+export function balanced(
+  columns: number,
+  width: number,
+  gap: number,
+  before: number,
+  items: readonly ((width: number) => Piece)[],
+): readonly Piece[] {
+  const each = (width - gap * (columns - 1)) / columns;
+  const made = items.map((make) => make(each));
+  if (columns < 2) return made;
+  const total = made.reduce((sum, one) => sum + one.height + one.before, 0);
+  const cells: Piece[][] = Array.from({ length: columns }, () => []);
+  let down = 0;
+  for (const one of made) {
+    // Its middle decides the column, so that no column is longer than the others by more than half an item.
+    const at = Math.min(columns - 1, Math.floor(((down + one.height / 2) / total) * columns));
+    cells[at]?.push(one);
+    down += one.height + one.before;
+  }
+  return [
+    beside(
+      cells.map((cell, at) => ({ x: at * (each + gap), piece: stack(cell) })),
+      before,
+    ),
+  ];
+}
+
+/**
  * Cuts a piece that is taller than a page at the lowest level no mark crosses, so that text is never cut through.
  * Nothing when there is no such level.
  */

@@ -17,7 +17,7 @@ export interface CardText {
   readonly lineUps: readonly LineUpText[];
   readonly strips: StripsText;
   readonly tasks: TasksText;
-  readonly size: SizeText;
+  readonly size?: SizeText;
   readonly notes: NotesText;
   readonly cautions: readonly CautionsText[];
   readonly advice: ListText;
@@ -65,11 +65,11 @@ export interface FetchBox {
   readonly name: string;
   /** The label to look for: `EU 42 2/3`. */
   readonly label: string;
-  /** The box's other labels and width. */
-  readonly others: string;
   readonly shelf: string;
-  /** "if A is snug": a second box of the same pair. */
-  readonly second?: string;
+  /** Where the size is in doubt, the box to fetch after it: "then EU 43". */
+  readonly next?: string;
+  /** The first box's other labels and width. */
+  readonly others: string;
 }
 
 export interface LineUpText {
@@ -149,8 +149,13 @@ export interface CautionsText {
 export interface EaseInText {
   readonly heading: string;
   readonly why: readonly string[];
-  readonly columns: readonly string[];
+  /** What the figures count. */
+  readonly caption: string;
+  /** "Week", then the weeks: `1 to 2`, `3`, `4 and on`. */
+  readonly weeks: readonly string[];
+  /** A pair's letter, then its share for each of the weeks. */
   readonly rows: readonly (readonly string[])[];
+  readonly rest: string;
 }
 
 export interface BenchText {

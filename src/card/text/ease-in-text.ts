@@ -2,38 +2,48 @@ import type { Words } from '../../words/words.ts';
 import type { CardEaseIn, CardLineUp } from '../card.ts';
 import type { EaseInText } from './card-text.ts';
 
-/** Week by week, a column for each pair that asks for it: how much of the usual to do in the new pair. */
+/** Week by week, a row for each pair that asks for it: how much of the usual to do in the new pair. */
 export function easeInText(lineUps: readonly CardLineUp[], words: Words): EaseInText {
   const seen = new Set<string>();
   const pairs = lineUps
     .flatMap((lineUp) => lineUp.pairs)
     .filter((pair) => pair.easeIn && !seen.has(pair.letter) && seen.add(pair.letter));
-  const heading = words.say('card.ease-in.heading');
-  if (pairs.length === 0) return { heading, why: [], columns: [], rows: [] };
-  const plans = pairs.map((pair) => pair.easeIn).filter((plan): plan is CardEaseIn => plan !== null);
-  const weeks = [...new Set(plans.flatMap((plan) => plan.weeks.map((week) => week.week)))].sort((a, b) => a - b);
+  const plans = pairs.flatMap(({ letter, easeIn }) => (easeIn ? [{ letter, ...easeIn }] : []));
+  const columns = merged(plans);
+  const last = columns.at(-1);
   return {
-    heading,
-    why: [
-      ...pairs.map((pair) => `${pair.letter}: ${pair.easeIn?.triggers.map((t) => words.say(`easeIn.${t}`)).join(' ')}`),
-      words.say('card.ease-in.rest'),
+    heading: words.say('card.ease-in.heading'),
+    why: plans.map((plan) => `${plan.letter}: ${plan.triggers.map((t) => words.say(`easeIn.${t}`)).join(' ')}`),
+    caption: plans[0] ? words.say('card.ease-in.caption', { unit: words.say(`card.unit.${plans[0].unit}`) }) : '',
+    weeks: [
+      words.say('card.ease-in.week'),
+      ...columns.map((column) => weekText(column.from, column.to, column === last, words)),
     ],
-    columns: [words.say('card.ease-in.week'), ...pairs.map((pair) => pair.letter)],
-    rows: merged(weeks.map((week) => ({ week, cells: plans.map((plan) => shareText(plan, week, words)) }))).map(
-      ({ from, to, cells }) => [weekText(from, to, to === weeks.at(-1), words), ...cells],
-    ),
+    rows: plans.map((plan, at) => [plan.letter, ...columns.map((column) => shareText(column.shares[at] ?? 1, words))]),
+    rest: words.say('card.ease-in.rest'),
   };
 }
 
-/** Weeks that say the same, as one row. */
-function merged(rows: readonly { readonly week: number; readonly cells: readonly string[] }[]) {
-  const out: { from: number; to: number; cells: readonly string[] }[] = [];
-  for (const { week, cells } of rows) {
-    const last = out.at(-1);
-    if (last && last.cells.join('|') === cells.join('|')) last.to = week;
-    else out.push({ from: week, to: week, cells });
+interface Column {
+  readonly from: number;
+  to: number;
+  /** One for each plan. */
+  readonly shares: readonly number[];
+}
+
+/** Weeks in which no plan changes, as one column. A plan that is over stays where it ended. */
+function merged(plans: readonly CardEaseIn[]): readonly Column[] {
+  const weeks = [...new Set(plans.flatMap((plan) => plan.weeks.map(({ week }) => week)))].sort((a, b) => a - b);
+  const columns: Column[] = [];
+  for (const week of weeks) {
+    const shares = plans.map(
+      (plan) => plan.weeks.find((row) => row.week === week)?.share ?? plan.weeks.at(-1)?.share ?? 1,
+    );
+    const last = columns.at(-1);
+    if (last && last.shares.join() === shares.join()) last.to = week;
+    else columns.push({ from: week, to: week, shares });
   }
-  return out;
+  return columns;
 }
 
 function weekText(from: number, to: number, last: boolean, words: Words): string {
@@ -41,11 +51,9 @@ function weekText(from: number, to: number, last: boolean, words: Words): string
   return from === to ? words.number(from) : words.say('card.ease-in.weeks', { from, to });
 }
 
-function shareText(plan: CardEaseIn, week: number, words: Words): string {
-  const unit = words.say(`card.unit.${plan.unit}`);
-  const share = plan.weeks.find((row) => row.week === week)?.share ?? 1;
+function shareText(share: number, words: Words): string {
   const { some, of } = simpleShare(share);
-  return some === of ? words.say('card.ease-in.all', { unit }) : words.say('card.ease-in.part', { some, of, unit });
+  return some === of ? words.say('card.ease-in.all') : words.say('card.ease-in.part', { some, of });
 }
 
 /**

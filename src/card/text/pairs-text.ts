@@ -2,7 +2,7 @@ import type { Words } from '../../words/words.ts';
 import type { CardBox, CardFacts, CardLineUp, CardPair } from '../card.ts';
 import type { FetchBox, FetchText, LineUpText, PairText } from './card-text.ts';
 
-/** The boxes to fetch, each pair once, in the order of their letters. */
+/** The boxes to fetch, a row for each pair, in the order of their letters. */
 export function fetchText(facts: CardFacts, words: Words): FetchText {
   const seen = new Set<string>();
   const pairs = facts.lineUps
@@ -11,20 +11,29 @@ export function fetchText(facts: CardFacts, words: Words): FetchText {
   return {
     heading: words.say('card.fetch.heading'),
     none: words.say('card.fetch.none'),
-    boxes: pairs.flatMap((pair) => pair.boxes.map((box, index) => fetchBox(pair, box, index, words))),
+    boxes: pairs.flatMap((pair) => fetchBox(pair, words)),
   };
 }
 
-function fetchBox(pair: CardPair, box: CardBox, index: number, words: Words): FetchBox {
-  const labels = labelsOf(box, words);
-  return {
-    letter: pair.letter,
-    name: pair.name,
-    label: labels[0] ?? pair.name,
-    others: [...labels.slice(1), ...(box.width ? [words.say(`card.width.${box.width}`)] : [])].join(' · '),
-    shelf: words.say('card.fetch.shelf', { place: box.place }),
-    ...(index > 0 ? { second: words.say('card.fetch.second') } : {}),
-  };
+function fetchBox(pair: CardPair, words: Words): readonly FetchBox[] {
+  const [first, ...more] = pair.boxes;
+  if (!first) return [];
+  const labels = labelsOf(first, words);
+  const next = more.map((box) => {
+    const label = labelsOf(box, words)[0] ?? '';
+    const shelf = words.say('card.fetch.shelf', { place: box.place });
+    return words.say('card.fetch.then', { label: box.place === first.place ? label : `${label}, ${shelf}` });
+  });
+  return [
+    {
+      letter: pair.letter,
+      name: pair.name,
+      label: labels[0] ?? pair.name,
+      shelf: words.say('card.fetch.shelf', { place: first.place }),
+      ...(next.length > 0 ? { next: next.join(', ') } : {}),
+      others: [...labels.slice(1), ...(first.width ? [words.say(`card.width.${first.width}`)] : [])].join(' · '),
+    },
+  ];
 }
 
 const labelsOf = (box: CardBox, words: Words): readonly string[] =>
@@ -79,7 +88,7 @@ function pairText(pair: CardPair, words: Words): PairText {
     reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
     misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
     notes: [
-      ...(pair.lastPair ? [words.say('card.fetch.last')] : []),
+      ...(pair.lastPair && !said.has('last-pair') ? [words.say('card.fetch.last')] : []),
       ...(unknown.length > 0 ? [words.say('card.pair.unknown', { what: unknown.join(', ') })] : []),
     ],
     but: words.say('card.pair.but'),

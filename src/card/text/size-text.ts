@@ -8,7 +8,9 @@ export function sizeText(size: CardSize, words: Words): SizeText {
   const heading = words.say('card.size.heading');
   const notes = size.findings.map((finding) => words.say(`finding.${finding.code}`, finding.data));
   if (size.footLength === undefined) return { heading, rows: [], notes: [words.say('card.size.none'), ...notes] };
-  const value = words.number(size.footLength, Number.isInteger(size.footLength) ? 0 : 1);
+  // A length known to a millimetre or worse is not written to a tenth.
+  const whole = size.doubt >= 1 || Number.isInteger(size.footLength);
+  const value = words.number(size.footLength, whole ? 0 : 1);
   const range = ([from, to]: readonly [number, number]) =>
     words.say('card.size.range', { from: words.number(from, 0), to: words.number(to, 0) });
   const labels = size.labels;

@@ -26,10 +26,10 @@ export function textOf(facts: CardFacts, words: Words): CardText {
     lineUps: lineUpsText(facts, words),
     strips: stripsText(facts, words),
     tasks: tasksText(facts, letters, words),
-    size: sizeText(facts.size, words),
+    ...(facts.size ? { size: sizeText(facts.size, words) } : {}),
     notes: {
       heading: words.say('card.notes.heading'),
-      choices: [words.say('card.notes.chosen'), ...letters, words.say('card.notes.nothing')],
+      choices: letters.length > 0 ? [words.say('card.notes.chosen'), ...letters, words.say('card.notes.nothing')] : [],
       lines: [words.say('card.notes.size'), words.say('card.notes.note')],
     },
     cautions: cautionsText(facts.cautions, facts.shop.emergencyNumber, words),

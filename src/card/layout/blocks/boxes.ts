@@ -1,4 +1,5 @@
 import type { CardText, FetchBox } from '../../text/card-text.ts';
+import type { Mark } from '../mark.ts';
 import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
 import { type Piece, piece, shift } from '../piece.ts';
 import { letterDisc } from './letter.ts';
@@ -17,18 +18,37 @@ function boxRow(box: FetchBox, pen: Pen, width: number): Piece {
   const size = pen.fetch;
   const bold = { size, bold: true } as const;
   const shelf = textMark(pen, box.shelf, left, baseline(size), { ...bold, align: 'end' }, width - left);
-  const shelfWidth = 'width' in shelf ? shelf.width : 0;
-  const label = para(pen, box.label, width - left - shelfWidth - 3, bold);
-  const small = [box.second, box.name, box.others].filter((part) => part).join(' · ');
-  const rest = para(pen, small, width - left, { size: pen.small, ink: 'soft' });
+  const room = width - left - widthOf(shelf) - 3;
+  const label = para(pen, box.label, room, bold);
+  const then = box.next ? afterLabel(box.next, label, pen, room) : piece(0, []);
+  const rest = para(pen, [box.name, box.others].filter((part) => part).join(' · '), width - left, {
+    size: pen.small,
+    ink: 'soft',
+  });
+  const top = Math.max(label.height, then.height);
   return piece(
-    label.height + rest.height,
+    top + rest.height,
     [
       ...letterDisc(pen, box.letter, r, lineHeight(size) / 2, r),
       ...shift(label.marks, left, 0),
+      ...shift(then.marks, left, 0),
       shelf,
-      ...shift(rest.marks, left, label.height - 0.3),
+      ...shift(rest.marks, left, top - 0.3),
     ],
     1,
   );
 }
+
+/** The second box, on the label's own line where it fits, else under it. */
+function afterLabel(then: string, label: Piece, pen: Pen, room: number): Piece {
+  const size = Math.max(pen.small, pen.fetch - 3);
+  const x = widthOf(label.marks[0]) + 2.5;
+  const one = para(pen, then, room - x, { size });
+  if (label.marks.length === 1 && room > x && one.marks.length === 1) {
+    return piece(label.height, shift(one.marks, x, baseline(pen.fetch) - baseline(size)));
+  }
+  const under = para(pen, then, room, { size });
+  return piece(label.height + under.height, shift(under.marks, 0, label.height));
+}
+
+const widthOf = (mark: Mark | undefined): number => (mark?.kind === 'text' ? mark.width : 0);

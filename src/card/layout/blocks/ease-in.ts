@@ -1,43 +1,35 @@
 import type { CardText } from '../../text/card-text.ts';
+import type { Mark } from '../mark.ts';
 import { heading, type Pen, para } from '../pen.ts';
 import { beside, type Piece } from '../piece.ts';
 
-/** Week by week as a small ruled table, a column for each pair that asks for it. */
+/** Week by week as a small ruled table: a row for each pair, or on narrow paper a row for each stretch of weeks. */
 export function easeInBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
-  const { columns, rows, why } = text.easeIn;
+  const { heading: says, why, caption, weeks, rows, rest } = text.easeIn;
   if (rows.length === 0) return [];
-  const first = Math.min(24, width * 0.22);
-  const each = (width - first) / Math.max(1, columns.length - 1);
-  const row = (cells: readonly string[], bold: boolean, before: number): Piece => {
-    const made = beside(
-      cells.map((cell, index) => ({
-        x: index === 0 ? 0 : first + (index - 1) * each,
-        piece: para(pen, cell, (index === 0 ? first : each) - 2, { size: pen.body, bold: bold || index === 0 }),
-      })),
-      before,
-    );
-    return {
-      ...made,
-      height: made.height + 0.6,
-      marks: [
-        ...made.marks,
-        {
-          kind: 'line',
-          x1: 0,
-          y1: made.height + 0.5,
-          x2: width,
-          y2: made.height + 0.5,
-          weight: pen.hairline,
-          ink: bold ? 'ink' : 'rule',
-        },
-      ],
-    };
-  };
+  const across = [weeks, ...rows];
+  const table = width < 100 ? weeks.map((_, at) => across.map((row) => row[at] ?? '')) : across;
+  const body = { size: pen.body } as const;
   return [
-    heading(pen, text.easeIn.heading, width),
-    ...why.slice(0, -1).map((line) => para(pen, line, width, { size: pen.body }, 0.5)),
-    { ...row(columns, true, 1), keep: true },
-    ...rows.map((cells) => row(cells, false, 0.6)),
-    ...why.slice(-1).map((line) => para(pen, line, width, { size: pen.body }, 1)),
+    heading(pen, says, width),
+    ...why.map((line) => para(pen, line, width, body, 0.5)),
+    { ...para(pen, caption, width, body, 0.8), keep: true },
+    ...table.map((cells, at) => tableRow(cells, pen, width, at === 0)),
+    para(pen, rest, width, body, 1),
   ];
+}
+
+function tableRow(cells: readonly string[], pen: Pen, width: number, head: boolean): Piece {
+  const first = Math.min(24, width * 0.3);
+  const each = (width - first) / Math.max(1, cells.length - 1);
+  const made = beside(
+    cells.map((cell, at) => ({
+      x: at === 0 ? 0 : first + (at - 1) * each,
+      piece: para(pen, cell, (at === 0 ? first : each) - 2, { size: pen.body, bold: head || at === 0 }),
+    })),
+    head ? 1 : 0.6,
+  );
+  const y = made.height + 0.5;
+  const rule: Mark = { kind: 'line', x1: 0, y1: y, x2: width, y2: y, weight: pen.hairline, ink: head ? 'ink' : 'rule' };
+  return { ...made, height: y + 0.2, marks: [...made.marks, rule], ...(head ? { keep: true as const } : {}) };
 }

@@ -1,6 +1,6 @@
 import type { CardText, ListText } from '../../text/card-text.ts';
 import { heading, lineHeight, type Pen, para } from '../pen.ts';
-import { inColumns, type Piece, shift } from '../piece.ts';
+import { balanced, inColumns, type Piece, shift } from '../piece.ts';
 import { hand, handWidth } from './drawings.ts';
 
 /** One item after a short dash. */
@@ -17,16 +17,8 @@ export function item(text: string, pen: Pen, width: number, size = pen.body): Pi
 
 export function listBlock(list: ListText, pen: Pen, width: number, columns: number): readonly Piece[] {
   if (list.items.length === 0) return [];
-  return [
-    heading(pen, list.heading, width),
-    ...inColumns(
-      columns,
-      width,
-      6,
-      0.9,
-      list.items.map((text) => (room: number) => item(text, pen, room)),
-    ),
-  ];
+  const items = list.items.map((text) => (room: number) => item(text, pen, room));
+  return [heading(pen, list.heading, width), ...balanced(columns, width, 6, 0.9, items)];
 }
 
 /**

@@ -4,10 +4,15 @@ import { baseline, heading, lineHeight, type Pen, textMark } from '../pen.ts';
 import { type Piece, piece } from '../piece.ts';
 import { tickBox } from './drawings.ts';
 
+/** From one line to write on to the next, millimetres. */
+export const LINE_STEP = 8;
+
 /** For the fitter's hand: the pair chosen, its size, and lines to write on. */
 export function notesBlock(text: CardText, pen: Pen, width: number, lines = 2): readonly Piece[] {
   const size = pen.body;
   const [chosen = '', ...choices] = text.notes.choices;
+  const head = heading(pen, text.notes.heading, width);
+  if (choices.length === 0) return [head, ...writtenLines(text, pen, width, lines)];
   const marks: Mark[] = [textMark(pen, chosen, 0, baseline(size), { size, bold: true })];
   let x = widthOf(marks[0]) + 4;
   let y = 0;
@@ -22,15 +27,16 @@ export function notesBlock(text: CardText, pen: Pen, width: number, lines = 2): 
     marks.push(tickBox(x, y + 0.5, 3.6), textMark(pen, choice, x + 4.8, y + baseline(size), { size }));
     x += room;
   }
-  const written = text.notes.lines.map((label, index) => {
-    const rows = index === text.notes.lines.length - 1 ? lines : 1;
-    return writeLines(label, pen, width, rows);
-  });
-  return [heading(pen, text.notes.heading, width), piece(y + step, marks, 1), ...written];
+  return [head, piece(y + step, marks, 1), ...writtenLines(text, pen, width, lines)];
+}
+
+function writtenLines(text: CardText, pen: Pen, width: number, lines: number): readonly Piece[] {
+  const last = text.notes.lines.length - 1;
+  return text.notes.lines.map((label, at) => writeLines(label, pen, width, at === last ? lines : 1));
 }
 
 function writeLines(label: string, pen: Pen, width: number, rows: number): Piece {
-  const step = 8;
+  const step = LINE_STEP;
   const word = textMark(pen, label, 0, step - 1, { size: pen.body });
   const rules = Array.from({ length: rows }, (_, index): Mark => {
     const y = step * (index + 1);

@@ -1,4 +1,4 @@
-import type { CardText } from '../../text/card-text.ts';
+import type { CardText, SizeText } from '../../text/card-text.ts';
 import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
 import { type Piece, piece, shift } from '../piece.ts';
 import { foot } from './drawings.ts';
@@ -6,7 +6,9 @@ import { foot } from './drawings.ts';
 /** The size block, and where both feet were measured a drawing of them with the lengths. */
 export function sizeBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
   const { size } = text;
-  const drawing = size.foot ? feet(text, pen) : undefined;
+  if (!size) return [];
+  if (width < 100) return narrowSize(size, pen, width);
+  const drawing = size.foot ? feet(size.foot, pen) : undefined;
   const room = drawing ? width - drawing.width - 5 : width;
   const name = Math.min(38, room * 0.42);
   const rows = size.rows.map((row): Piece => {
@@ -26,12 +28,26 @@ export function sizeBlock(text: CardText, pen: Pen, width: number): readonly Pie
   return [head, piece(Math.max(height, drawing.height), [...marks, ...shift(drawing.marks, room + 5, 0)], 0.5)];
 }
 
-function feet(text: CardText, pen: Pen): Piece & { readonly width: number } {
-  const length = 24;
-  const each = 22;
+/** On narrow paper: names above values, the drawing last. */
+function narrowSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
+  const drawing = size.foot ? feet(size.foot, pen) : undefined;
+  return [
+    heading(pen, size.heading, width),
+    ...size.rows.flatMap((row) => [
+      { ...para(pen, row.name, width, { size: pen.body, ink: 'soft' }, 0.8), keep: true as const },
+      para(pen, row.value, width, { size: pen.body, bold: true }),
+    ]),
+    ...size.notes.map((note) => para(pen, note, width, { size: pen.body }, 0.8)),
+    ...(drawing ? [piece(drawing.height, shift(drawing.marks, (width - drawing.width) / 2, 0), 1.5)] : []),
+  ];
+}
+
+function feet(drawn: NonNullable<SizeText['foot']>, pen: Pen): Piece & { readonly width: number } {
+  const length = 18;
+  const each = 19;
   const step = lineHeight(pen.small);
   const sides = (['left', 'right'] as const).flatMap((side) => {
-    const said = text.size.foot?.[side];
+    const said = drawn[side];
     return said ? [{ side, said }] : [];
   });
   const marks = sides.flatMap(({ side, said }, index) => {

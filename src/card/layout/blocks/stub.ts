@@ -3,16 +3,18 @@ import type { CardText } from '../../text/card-text.ts';
 import type { Mark } from '../mark.ts';
 import { type Pen, para } from '../pen.ts';
 import { type Piece, shift, stack } from '../piece.ts';
+import { block } from './block.ts';
 import { boxesBlock } from './boxes.ts';
 import { codePiece } from './code.ts';
 import { copySays, logoPiece } from './head.ts';
-import { notesBlock } from './notes.ts';
+import { LINE_STEP, notesBlock } from './notes.ts';
 
 const PAD = 3;
+const SIDE = PAD + 1;
 const CORNER = 4.5;
 
 /** The fitter's part, front: a manila tag with a punched hole, ticket, boxes to fetch and the code. */
-export function stubFront(text: CardText, pen: Pen, width: number, template: Template): Piece {
+export function stubFront(text: CardText, pen: Pen, width: number, template: Template, least: number): Piece {
   const code = codePiece(text.code, width * 0.3, template.code);
   const codeSays = para(pen, text.codeSays, code.height, { size: pen.small, align: 'middle' });
   const right = width - PAD - code.height;
@@ -34,7 +36,7 @@ export function stubFront(text: CardText, pen: Pen, width: number, template: Tem
   const boxes = stack(boxesBlock(text, pen, right - PAD - 4));
   const says = head.copySays ? copySays(head.copySays, pen, width - left - PAD) : undefined;
   const down = PAD + (says ? says.height + 2 : 0);
-  const height = Math.max(down + top + boxes.height, down + code.height + 1 + codeSays.height) + PAD;
+  const height = Math.max(least, PAD + Math.max(down + top + boxes.height, down + code.height + 1 + codeSays.height));
   const hole = { x: PAD + 4.5, y: PAD + 5 };
   return {
     height,
@@ -52,14 +54,25 @@ export function stubFront(text: CardText, pen: Pen, width: number, template: Tem
   };
 }
 
-/** The back of the fitter's part, as high as the front so that it tears off whole: boxes and lines to write on. */
-export function stubBack(text: CardText, pen: Pen, width: number, height: number): Piece {
-  const inner = width - 2 * PAD - 2;
-  const room = height - 2 * PAD;
-  const used = stack(notesBlock(text, pen, inner, 1)).height;
-  const notes = stack(notesBlock(text, pen, inner, 1 + Math.max(0, Math.floor((room - used) / 8))));
-  return { height, before: 0, marks: [...tagGround(width, height), ...shift(notes.marks, PAD + 1, PAD)] };
+/** What the back of the fitter's part needs at least. */
+export function stubBackHeight(text: CardText, pen: Pen, width: number, template: Template): number {
+  return (
+    stack([...backBlocks(text, pen, width, template), ...notesBlock(text, pen, width - 2 * SIDE, 1)]).height + 2 * PAD
+  );
 }
+
+/** The back of the fitter's part, as high as the front so that it tears off whole: try-on tasks and lines to write on. */
+export function stubBack(text: CardText, pen: Pen, width: number, height: number, template: Template): Piece {
+  const above = backBlocks(text, pen, width, template);
+  const inner = width - 2 * SIDE;
+  const spare = height - stubBackHeight(text, pen, width, template);
+  const lines = 1 + Math.max(0, Math.floor(spare / LINE_STEP));
+  const all = stack([...above, ...notesBlock(text, pen, inner, lines)]);
+  return { height, before: 0, marks: [...tagGround(width, height), ...shift(all.marks, SIDE, PAD)] };
+}
+
+const backBlocks = (text: CardText, pen: Pen, width: number, template: Template): readonly Piece[] =>
+  (template.stub?.back ?? []).flatMap((row) => block(row, text, pen, width - 2 * SIDE, template));
 
 /** A tag with two corners cut, open where the seam is. */
 function tagGround(width: number, height: number): readonly Mark[] {
