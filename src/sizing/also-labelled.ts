@@ -48,7 +48,7 @@ const FARTHEST = 1.5;
  *
  * Only what was read in a source is here; disagreements known from memory stand in the systems' own comments.
  *
- * @example alsoLabelled(262.5) // EU 42 (through the last), EU 42.5 (more allowance), US women 11
+ * @example alsoLabelled(262.5) // EU 42 (through the last), EU 42.5 (more allowance), US women 10.5
  */
 export function alsoLabelled(foot: number): readonly AlsoLabelled[] {
   const own = eu.size(foot);
