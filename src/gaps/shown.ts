@@ -14,7 +14,7 @@ export function shownGaps({ counts }: Gaps): readonly Count[] {
     .filter((row) => hidden(row) && row.topic === 'no-sale')
     .reduce((sum, row) => sum + row.count, 0);
   const shown = counts.filter((row) => !hidden(row));
-  const isOther = ({ topic, what }: Count) => topic === 'no-sale' && what === 'other';
+  const isOther = ({ topic, what, health }: Count) => topic === 'no-sale' && what === 'other' && !health;
   const rows =
     folded === 0
       ? shown

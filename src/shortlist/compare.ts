@@ -68,14 +68,16 @@ function why(
   return cause;
 }
 
-/** What one need adds to the logarithm of a shoe's overall desirability. */
+/**
+ * What one need adds to the sum that the order rests on. Not as a share of all importances: a share shrinks when
+ * another need comes in, and the wrong need would be blamed.
+ */
 function worth(shoe: Shoe, key: AttributeKey, needs: readonly Need[]): number {
   const need = needs.find(({ attribute }) => attribute === key);
-  if (need === undefined || need.importance === 0) return 0;
-  const total = needs.reduce((sum, { importance }) => sum + importance, 0);
+  if (need === undefined) return 0;
   const value = shoe.numbers[key];
   const part = value === undefined ? SUBSTITUTE_DESIRABILITY : floored(value, need);
-  return (need.importance / total) * Math.log(part);
+  return need.importance * Math.log(part);
 }
 
 const reasonsOf = (needs: readonly Need[], key: AttributeKey): readonly Reason[] =>

@@ -15,7 +15,7 @@ const SETS = setsFor(0.02);
 const CLOSENESS = 4;
 
 /** The first pair is the closest on paper when it stays first under at least this share of the importances. Our choice. */
-export const SURE_FROM = 0.6;
+export const SURE_FROM = 2 / 3;
 
 /**
  * Whether the first pair is clearly first on paper, or a close call that the feet decide: importances are guesses, so
