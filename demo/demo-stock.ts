@@ -2,7 +2,7 @@ import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import type { AttributeKey } from '../src/attributes/attributes.ts';
-import { ATTRIBUTES } from '../src/attributes/table.ts';
+import { NUMBER_ROWS } from '../src/attributes/numbers.ts';
 import type { Box, Shelf, Shoe, Stock } from '../src/stock/shoe.ts';
 import { ARCHETYPES, type Archetype, type Figures } from './archetypes.ts';
 import { boxesFor, LABEL_HABITS } from './boxes.ts';
@@ -12,7 +12,7 @@ type Numbers = Record<AttributeKey, number>;
 
 /** Judged figures that vary a little within a kind; the others are what makes the kind. */
 const VARIES: readonly AttributeKey[] = ['rebound', 'twist', 'heel-counter', 'toe-box-depth', 'instep-volume'];
-const RARE = ATTRIBUTES.filter((row) => row.kind !== 'mark' && row.kind !== 'list').filter((row) => row.rare);
+const RARE = NUMBER_ROWS.filter((row) => row.rare);
 /** What a model's women's and junior versions weigh against EU 42, and the size that was weighed. Invented. */
 const WEIGHED: Readonly<Record<Shelf, readonly [number, string]>> = {
   men: [1, 'eu 42'],
@@ -32,7 +32,10 @@ export function demoStock(seed: number, asOf: string): Stock {
     const twin = model.twinOf === undefined ? undefined : made.get(model.twinOf);
     const numbers = twin ? shifted(twin, model.differs ?? {}) : varied({ ...kind.figures, ...model.differs }, random);
     made.set(model.name, numbers);
-    const unknown = RARE.filter(() => uniformInt(random, 1, 3) === 1).map((row) => row.key);
+    // What sets a model apart from its kind was measured, so it is on record.
+    const unknown = RARE.filter(({ key }) => uniformInt(random, 1, 3) === 1 && !(key in (model.differs ?? {}))).map(
+      (row) => row.key,
+    );
     const maker = pick(LABEL_HABITS, random);
     const offset = pick([-4, 0, 0, 0, 0, 3], random);
     const [saysOffset, saysInnerLength] = [uniformInt(random, 1, 2) === 1, uniformInt(random, 1, 5) <= 3];

@@ -95,8 +95,9 @@ export const MODELS: readonly Model[] = [
 
   model('Ibexstone', 'raised-heel', 'any', 'black'),
   model('Jorvikhurst', 'raised-heel', WM, 'white red', { differs: { 'heel-stack': 28, price: 120 } }),
-  model('Kelpgarrow', 'raised-heel', 'any', 'blue', { lists: { widths: ['standard', 'wide'] } }),
-  model('Lodestack', 'flat-lift', 'any', 'black'),
+  model('Kelpgarrow', 'raised-heel', WM, 'blue', { lists: { widths: ['standard', 'wide'] } }),
+  model('Lodestack', 'flat-lift', WM, 'black'),
+  model('Larchanvil', 'raised-heel', 'any', 'grey', { differs: { mass: 480, price: 175, 'heel-stack': 33 } }),
   model('Millstow', 'flat-lift', WM, 'grey', { differs: { 'collar-height': 1, mass: 300 } }),
   model('Northcairn', 'circuit', WM, 'black'),
   model('Otterclough', 'circuit', WM, 'green grey', { differs: { mass: 335, 'midfoot-hold': 5 } }),
@@ -149,7 +150,10 @@ export const MODELS: readonly Model[] = [
     marks: { washable: true },
     lists: { closure: ['pull-on'], materials: ['knit'] },
   }),
-  model('Woolmarsh', 'easy-on', 'any', 'brown', { lists: { closure: ['pull-on'], materials: ['wool'] } }),
+  model('Woolmarsh', 'easy-on', 'any', 'brown', {
+    differs: { 'midfoot-hold': 1 },
+    lists: { closure: ['pull-on'], materials: ['wool'] },
+  }),
   model('Veerbank', 'rocker-walk', WM, 'black'),
   model('Polewhisker', 'poles-walk', WM, 'blue', { lists: { tread: ['lugs'] } }),
 

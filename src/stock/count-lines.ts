@@ -1,7 +1,7 @@
 import type { Finding } from '../units/result.ts';
 
-/** How many lines of a stock list were refused: those with an error. Findings about the file as a whole have no line. */
+/** How many lines of a stock list were refused: those with an error of their own, not the line of column names. */
 export function refusedLines(findings: readonly Finding[]): number {
-  return new Set(findings.filter((one) => one.severity === 'error' && one.line !== undefined).map((one) => one.line))
-    .size;
+  const own = findings.filter(({ code, severity }) => severity === 'error' && !code.startsWith('stock-column-'));
+  return new Set(own.flatMap(({ line }) => (line === undefined ? [] : [line]))).size;
 }

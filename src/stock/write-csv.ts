@@ -33,7 +33,7 @@ export function writeStock(stock: Stock, { delimiter = ',', decimal = '.', colum
   const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra)))];
   const lines = rows.map((row) => [
     ...used.map((column) => cell(column, row, decimal)),
-    ...extra.map((header) => guarded(row.extra[header] ?? '')),
+    ...extra.map((header) => guarded(Object.hasOwn(row.extra, header) ? (row.extra[header] ?? '') : '')),
   ]);
   const header = [...used.map((column) => column.header), ...extra.map(guarded)];
   return `${papaparse.unparse([header, ...lines], { delimiter, newline: '\n' })}\n`;
