@@ -56,13 +56,16 @@ function triesOf(bodies: readonly number[], side: readonly BlockRow[]): readonly
   const smallest = bodies.at(-1) ?? 9;
   const tries: Try[] = bodies.map((body) => ({ body, rows: side }));
   let rows = side;
-  for (let at = side.length - 1; at >= 0; at--) {
-    for (;;) {
+  // One step from each row that may get shorter, the last row first, round and round.
+  for (let shrunk = true; shrunk; ) {
+    shrunk = false;
+    for (let at = side.length - 1; at >= 0; at--) {
       const row = rows[at];
-      if (row?.most === undefined || row.least === undefined || row.most <= row.least) break;
+      if (row?.most === undefined || row.least === undefined || row.most <= row.least) continue;
       const less = { ...row, most: row.most - 1 };
       rows = rows.map((each, index) => (index === at ? less : each));
       tries.push({ body: smallest, rows });
+      shrunk = true;
     }
   }
   return tries;

@@ -41,7 +41,7 @@ export interface Style {
 }
 
 /** From one baseline to the next, in type sizes. */
-const LEADING = 1.26;
+const LEADING = 1.2;
 export const lineHeight = (size: number): number => size * POINT * LEADING;
 
 /** Text in lines no wider than `width`. */

@@ -92,7 +92,7 @@ export interface PairText {
 
 export interface StripsText {
   readonly heading: string;
-  readonly legend: { readonly band: string; readonly pair: string; readonly today?: string };
+  readonly legend: { readonly band: string; readonly pair?: string; readonly today?: string };
   readonly rows: readonly StripText[];
 }
 export interface StripText {
@@ -134,7 +134,6 @@ export interface FootText {
 }
 
 export interface NotesText {
-  readonly heading: string;
   /** Boxes to tick for the pair chosen. */
   readonly choices: readonly string[];
   readonly lines: readonly string[];

@@ -52,12 +52,20 @@ function forText(part: string, words: Words): string {
   return words.has(own) ? words.say(own) : words.say(`activity.${part}`);
 }
 
+/** How sure the order is, where there is one line-up with an order to be sure of. */
+export function surenessKey(lineUps: readonly CardLineUp[]): string | undefined {
+  const [only, ...more] = lineUps;
+  if (!only || more.length > 0 || only.pairs.length < 2 || only.sureness === 'none') return undefined;
+  return `card.pair.${only.sureness}`;
+}
+
 function notesOf(lineUp: CardLineUp, facts: CardFacts, words: Words): readonly string[] {
   const named = facts.lineUps.flatMap((l) => l.pairs);
   const whatIf = lineUp.whatIf;
+  const sureness = surenessKey([lineUp]);
   const shoe = whatIf && named.find((pair) => pair.shoe === whatIf.shoe)?.name;
   return [
-    ...(lineUp.pairs.length > 1 && lineUp.sureness !== 'none' ? [words.say(`card.pair.${lineUp.sureness}`)] : []),
+    ...(sureness && facts.lineUps.length > 1 ? [words.say(sureness)] : []),
     ...(whatIf && shoe
       ? [words.say('card.pair.what-if', { question: words.say(`question.${whatIf.question}.ask`), shoe })]
       : []),

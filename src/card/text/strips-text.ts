@@ -5,12 +5,13 @@ import type { StripsText, StripText } from './card-text.ts';
 
 /** The tape measures, with what each says in sentences for whoever listens instead of looking. */
 export function stripsText(facts: CardFacts, words: Words): StripsText {
+  const pairs = facts.strips.some((strip) => strip.pairs.length + strip.missing.length > 0);
   const today = facts.strips.some((strip) => strip.today !== undefined);
   return {
-    heading: words.say('card.strips.heading'),
+    heading: words.say(pairs ? 'card.strips.heading' : 'card.strips.heading-none'),
     legend: {
       band: words.say('card.strips.band'),
-      pair: words.say('card.strips.pair'),
+      ...(pairs ? { pair: words.say('card.strips.pair') } : {}),
       ...(today ? { today: words.say('card.strips.today') } : {}),
     },
     rows: facts.strips.map((strip) => stripText(strip, words)),

@@ -5,7 +5,7 @@ import type { CardText } from './card-text.ts';
 import { careText, cautionsText } from './cautions-text.ts';
 import { easeInText } from './ease-in-text.ts';
 import { headText } from './head-text.ts';
-import { fetchText, lineUpsText } from './pairs-text.ts';
+import { fetchText, lineUpsText, surenessKey } from './pairs-text.ts';
 import { sizeText } from './size-text.ts';
 import { stripsText } from './strips-text.ts';
 import { tasksText } from './tasks-text.ts';
@@ -28,7 +28,6 @@ export function textOf(facts: CardFacts, words: Words): CardText {
     tasks: tasksText(facts, letters, words),
     ...(facts.size ? { size: sizeText(facts.size, words) } : {}),
     notes: {
-      heading: words.say('card.notes.heading'),
       choices: letters.length > 0 ? [words.say('card.notes.chosen'), ...letters, words.say('card.notes.nothing')] : [],
       lines: [words.say('card.notes.size'), words.say('card.notes.note')],
     },
@@ -61,7 +60,7 @@ function title(facts: CardFacts, pairs: number, words: Words): string {
 function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] {
   switch (facts.outcome) {
     case 'shortlist':
-      return [words.say(pairs === 0 ? 'card.lead.none' : 'card.lead.shortlist')];
+      return [words.say(pairs === 0 ? 'card.lead.none' : (surenessKey(facts.lineUps) ?? 'card.lead.shortlist'))];
     case 'refer':
       return [words.say('card.lead.refer'), ...(facts.healthNotes ? [] : [words.say('card.lead.refer-how')])];
     case 'other-footwear': {

@@ -3,6 +3,8 @@ import { heading, lineHeight, type Pen, para } from '../pen.ts';
 import { balanced, inColumns, type Piece, shift } from '../piece.ts';
 import { hand, handWidth } from './drawings.ts';
 
+const ITEM_GAP = 0.7;
+
 /** One item after a short dash. */
 export function item(text: string, pen: Pen, width: number, size = pen.body): Piece {
   const left = 3.4;
@@ -10,7 +12,7 @@ export function item(text: string, pen: Pen, width: number, size = pen.body): Pi
   const y = lineHeight(size) * 0.55;
   return {
     height: body.height,
-    before: 0.9,
+    before: ITEM_GAP,
     marks: [{ kind: 'line', x1: 0, y1: y, x2: 1.9, y2: y, weight: 0.5, ink: 'ink' }, ...shift(body.marks, left, 0)],
   };
 }
@@ -18,7 +20,7 @@ export function item(text: string, pen: Pen, width: number, size = pen.body): Pi
 export function listBlock(list: ListText, pen: Pen, width: number, columns: number): readonly Piece[] {
   if (list.items.length === 0) return [];
   const items = list.items.map((text) => (room: number) => item(text, pen, room));
-  return [heading(pen, list.heading, width), ...balanced(columns, width, 6, 0.9, items)];
+  return [heading(pen, list.heading, width), ...balanced(columns, width, 6, ITEM_GAP, items)];
 }
 
 /**
@@ -34,7 +36,7 @@ export function cautionsBlock(text: CardText, pen: Pen, width: number, columns: 
         (room: number) =>
           item(backing ? `${words} (${backing})` : words, pen, room),
     );
-    const rows = inColumns(columns, width - left, 6, 0.9, items);
+    const rows = inColumns(columns, width - left, 6, ITEM_GAP, items);
     const head = urgent ? urgentHeading(group.heading, pen, width - left) : heading(pen, group.heading, width);
     if (!urgent) return [head, ...rows];
     return [head, ...rows].map((row, index) => ruled(row, left, index === 0 ? 0 : row.before));

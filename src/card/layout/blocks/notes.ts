@@ -1,38 +1,47 @@
 import type { CardText } from '../../text/card-text.ts';
 import type { Mark } from '../mark.ts';
-import { baseline, heading, lineHeight, type Pen, textMark } from '../pen.ts';
+import { baseline, lineHeight, type Pen, textMark } from '../pen.ts';
 import { type Piece, piece } from '../piece.ts';
 import { tickBox } from './drawings.ts';
 
 /** From one line to write on to the next, millimetres. */
-export const LINE_STEP = 8;
+export const LINE_STEP = 7.5;
+const BOX = 3.6;
 
-/** For the fitter's hand: the pair chosen, its size, and lines to write on. */
+/** For the fitter's hand: a box for the pair chosen, its size, and lines to write on. */
 export function notesBlock(text: CardText, pen: Pen, width: number, lines = 2): readonly Piece[] {
-  const size = pen.body;
-  const [chosen = '', ...choices] = text.notes.choices;
-  const head = heading(pen, text.notes.heading, width);
-  if (choices.length === 0) return [head, ...writtenLines(text, pen, width, lines)];
-  const marks: Mark[] = [textMark(pen, chosen, 0, baseline(size), { size, bold: true })];
-  let x = widthOf(marks[0]) + 4;
+  const [sizeSays = '', noteSays = ''] = text.notes.lines;
+  return [
+    ...(text.notes.choices.length > 0 ? chosenLine(text.notes.choices, sizeSays, pen, width) : []),
+    writeLines(noteSays, pen, width, lines),
+  ];
+}
+
+/** Boxes to tick and, where there is room beside them, the line for the size. */
+function chosenLine(says: readonly string[], sizeSays: string, pen: Pen, width: number): readonly Piece[] {
+  const [chosen = '', ...choices] = says;
+  const style = { size: pen.body };
+  const marks: Mark[] = [textMark(pen, chosen, 0, baseline(pen.body), { ...style, bold: true })];
+  const step = lineHeight(pen.body) + 1;
+  let x = widthOf(marks[0]) + 3;
   let y = 0;
-  const step = lineHeight(size) + 1;
   for (const choice of choices) {
-    const label = textMark(pen, choice, 0, 0, { size });
-    const room = 3.6 + 1.2 + widthOf(label) + 5;
-    if (x + room - 5 > width) {
+    const label = textMark(pen, choice, x + BOX + 1, y + baseline(pen.body), style);
+    const room = BOX + 1 + widthOf(label);
+    if (x + room > width) {
       x = 0;
       y += step;
     }
-    marks.push(tickBox(x, y + 0.5, 3.6), textMark(pen, choice, x + 4.8, y + baseline(size), { size }));
-    x += room;
+    marks.push(tickBox(x, y + (lineHeight(pen.body) - BOX) / 2, BOX));
+    marks.push(textMark(pen, choice, x + BOX + 1, y + baseline(pen.body), style));
+    x += room + 3.5;
   }
-  return [head, piece(y + step, marks, 1), ...writtenLines(text, pen, width, lines)];
-}
-
-function writtenLines(text: CardText, pen: Pen, width: number, lines: number): readonly Piece[] {
-  const last = text.notes.lines.length - 1;
-  return text.notes.lines.map((label, at) => writeLines(label, pen, width, at === last ? lines : 1));
+  const size = textMark(pen, sizeSays, x + 2, y + baseline(pen.body), style);
+  const from = x + 2 + widthOf(size) + 2;
+  if (width - from < 20) return [piece(y + step, marks, 2), writeLines(sizeSays, pen, width, 1)];
+  const rule = y + baseline(pen.body) + 1;
+  const line: Mark = { kind: 'line', x1: from, y1: rule, x2: width, y2: rule, weight: pen.hairline, ink: 'ink' };
+  return [piece(y + step, [...marks, size, line], 2)];
 }
 
 function writeLines(label: string, pen: Pen, width: number, rows: number): Piece {
@@ -47,7 +56,7 @@ function writeLines(label: string, pen: Pen, width: number, rows: number): Piece
       x2: width,
       y2: y,
       weight: pen.hairline,
-      ink: 'rule',
+      ink: 'ink',
     };
   });
   return piece(step * rows + 0.3, [word, ...rules]);

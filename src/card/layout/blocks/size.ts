@@ -1,6 +1,6 @@
 import type { CardText, SizeText } from '../../text/card-text.ts';
 import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
-import { type Piece, piece, shift } from '../piece.ts';
+import { type Piece, piece, shift, stack } from '../piece.ts';
 import { foot } from './drawings.ts';
 
 /** The size block, and where both feet were measured a drawing of them with the lengths. */
@@ -19,13 +19,8 @@ export function sizeBlock(text: CardText, pen: Pen, width: number): readonly Pie
   const notes = size.notes.map((note) => para(pen, note, room, { size: pen.body }, 0.8));
   const head = heading(pen, size.heading, width);
   if (!drawing) return [head, ...rows, ...notes];
-  let height = 0;
-  const marks = [...rows, ...notes].flatMap((each) => {
-    const moved = shift(each.marks, 0, height + each.before);
-    height += each.before + each.height;
-    return moved;
-  });
-  return [head, piece(Math.max(height, drawing.height), [...marks, ...shift(drawing.marks, room + 5, 0)], 0.5)];
+  const said = stack([head, ...rows, ...notes]);
+  return [piece(Math.max(said.height, drawing.height), [...said.marks, ...shift(drawing.marks, room + 5, 0)], 3)];
 }
 
 /** On narrow paper: names above values, the drawing last. */

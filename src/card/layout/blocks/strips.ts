@@ -15,9 +15,29 @@ export function stripsBlock(text: CardText, pen: Pen, width: number, most: numbe
   if (rows.length === 0) return [];
   const columns = columnsOf(rows, pen, width);
   return [
-    heading(pen, text.strips.heading, width),
-    { ...legend(text, pen, width), keep: true },
+    ...headAndLegend(text, pen, width),
     ...rows.map((row) => (width < 100 ? narrowRow(row, pen, width) : wideRow(row, pen, width, columns))),
+  ];
+}
+
+/** The legend beside the heading where there is room, else below it. */
+function headAndLegend(text: CardText, pen: Pen, width: number): readonly Piece[] {
+  const head = heading(pen, text.strips.heading, width);
+  const [line] = head.marks;
+  const x = line?.kind === 'text' ? line.width + 6 : width;
+  const samples = legend(text, pen, width - x);
+  const below = { ...legend(text, pen, width), keep: true as const };
+  if (head.marks.length > 1 || samples.height > below.height || width < 100) return [head, below];
+  const height = Math.max(head.height, samples.height);
+  return [
+    {
+      ...head,
+      height,
+      marks: [
+        ...shift(head.marks, 0, (height - head.height) / 2),
+        ...shift(samples.marks, x, (height - samples.height) / 2),
+      ],
+    },
   ];
 }
 
@@ -41,7 +61,7 @@ function legend(text: CardText, pen: Pen, width: number): Piece {
     x += room + wide + 5;
   };
   put((at, y) => bandMarks(at, at + 9, y + 2.2, 4.4), 10.5, band);
-  put((at, y) => letterDisc(pen, 'A', at + R, y, R), 2 * R + 1.3, pair);
+  if (pair) put((at, y) => letterDisc(pen, 'A', at + R, y, R), 2 * R + 1.3, pair);
   if (today) put((at, y) => [ring(at + R, y)], 2 * R + 1.3, today);
   return piece(top + step, marks, 0.5);
 }

@@ -1,5 +1,5 @@
 import type { CardText } from '../../text/card-text.ts';
-import { type Pen, para } from '../pen.ts';
+import { baseline, type Pen, para } from '../pen.ts';
 import type { Piece } from '../piece.ts';
 import { shift } from '../piece.ts';
 import { hand, handWidth } from './drawings.ts';
@@ -12,6 +12,23 @@ export function titleBlock(text: CardText, pen: Pen, width: number): readonly Pi
   const head: Piece = stop
     ? { ...title, height: Math.max(title.height, 10), marks: [hand(0, 0.3, 9), ...shift(title.marks, sign, 1)] }
     : title;
-  const lead = text.outcome === 'shortlist' ? pen.body : pen.body + 1;
-  return [{ ...head, keep: true }, ...text.lead.map((line) => para(pen, line, width, { size: lead }, 1))];
+  const size = text.outcome === 'shortlist' ? pen.body : pen.body + 1;
+  const lead = text.lead.map((line) => para(pen, line, width, { size }, 1));
+  return beside(head, lead, pen, size, width) ?? [{ ...head, keep: true }, ...lead];
+}
+
+/** Title and lead on one line, where both are short. */
+function beside(
+  head: Piece,
+  lead: readonly Piece[],
+  pen: Pen,
+  size: number,
+  width: number,
+): readonly Piece[] | undefined {
+  const [title, ...more] = head.marks;
+  const [line] = lead.flatMap((each) => each.marks);
+  if (title?.kind !== 'text' || line?.kind !== 'text' || more.length > 0 || lead.length > 1) return undefined;
+  const x = title.width + 4;
+  if ((lead[0]?.marks.length ?? 0) > 1 || x + line.width > width) return undefined;
+  return [{ ...head, marks: [title, ...shift([line], x, baseline(pen.title) - baseline(size))] }];
 }
