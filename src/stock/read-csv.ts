@@ -14,8 +14,8 @@ export interface ReadOptions {
   readonly progress?: (done: number) => void;
 }
 
-/** In characters. 60,000 boxes take about 12 million; a file near this size is something else, or many years' lists. */
-export const LARGEST = 40_000_000;
+/** In characters. 5,000 models in 60,000 boxes take about 7 million; a file this large is something else, or many years' lists. */
+export const LARGEST = 25_000_000;
 
 /** Lines between two reports of progress. */
 const REPORT_EVERY = 1000;

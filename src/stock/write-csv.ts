@@ -61,9 +61,6 @@ function rowsOf(stock: Stock): readonly Line[] {
 }
 
 function cell({ field }: Column, { shoe, withFigures, box }: Line, decimal: string): string {
-  const number = (value: number | undefined) => (value === undefined ? '' : String(value).replace('.', decimal));
-  const text = (value: string | undefined) => guarded(value ?? '');
-  const list = (value: readonly string[] | undefined) => guarded((value ?? []).join(' | '));
   if (field.of === 'box') {
     if (!box) return '';
     switch (field.part) {
@@ -72,15 +69,15 @@ function cell({ field }: Column, { shoe, withFigures, box }: Line, decimal: stri
       case 'label':
         return text(box.labels[field.system]);
       case 'inner-length':
-        return number(box.innerLength);
+        return number(box.innerLength, decimal);
       case 'width':
         return text(box.width);
       case 'place':
         return text(box.place);
       case 'on-hand':
-        return number(box.onHand);
+        return number(box.onHand, decimal);
       case 'reserved':
-        return number(box.reserved);
+        return number(box.reserved, decimal);
     }
   }
   if (field.part === 'id') return text(shoe.id);
@@ -95,12 +92,17 @@ function cell({ field }: Column, { shoe, withFigures, box }: Line, decimal: stri
     case 'mass-size':
       return text(shoe.massSize);
     case 'size-offset':
-      return number(shoe.sizeOffset);
+      return number(shoe.sizeOffset, decimal);
     case 'attribute': {
       const { row } = field;
       if (row.kind === 'mark') return shoe.marks[row.key] === undefined ? '' : shoe.marks[row.key] ? 'yes' : 'no';
       if (row.kind === 'list') return list(shoe.lists[row.key]);
-      return number(shoe.numbers[row.key]);
+      return number(shoe.numbers[row.key], decimal);
     }
   }
 }
+
+const text = (value: string | undefined): string => guarded(value ?? '');
+const list = (value: readonly string[] | undefined): string => guarded((value ?? []).join(' | '));
+const number = (value: number | undefined, decimal: string): string =>
+  value === undefined ? '' : String(value).replace('.', decimal);
