@@ -1,4 +1,5 @@
 import { type Box, LABEL_SYSTEMS, type LabelSystem, type Shelf } from '../stock/shoe.ts';
+import { BARLEYCORN } from '../units/length.ts';
 import type { Finding } from '../units/result.ts';
 import type { BoxFit } from './advice.ts';
 import { SYSTEMS } from './systems/systems.ts';
@@ -73,43 +74,46 @@ export function judgeBox(box: Pick<Box, 'labels' | 'innerLength'>, shoe: SizedSh
   return { inner: labels.foot + LABEL_ROOM + offset, by, doubt: labels.doubt + BOX_DOUBT[by], findings };
 }
 
-/** The foot that a box's converted labels stand for, and how far apart they are. */
-function byLabels(box: Pick<Box, 'labels'>, shoe: SizedShoe) {
-  const others: number[] = [];
-  let women: number | undefined;
-  for (const system of LABEL_SYSTEMS) {
-    if (system === 'mondopoint' || system === 'cm') continue;
-    const foot = footOfLabel(system, box.labels[system]);
+/** The systems whose labels are converted by formula; US women's apart, for its two offsets. */
+const BY_FORMULA = LABEL_SYSTEMS.filter((system) => !['mondopoint', 'cm', 'us-women'].includes(system));
+
+/** The foot that a box's converted labels stand for, and how far apart they are. A shop has tens of thousands of boxes. */
+function byLabels({ labels }: Pick<Box, 'labels'>, shoe: SizedShoe) {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const system of BY_FORMULA) {
+    const foot = footOfLabel(system, labels[system]);
     if (foot === undefined) continue;
-    if (system !== 'us-women') others.push(foot);
-    else women = foot - (((shoe.usWomenOffset ?? US_WOMEN_DEFAULT) - US_WOMEN_DEFAULT) * 25.4) / 3;
+    low = Math.min(low, foot);
+    high = Math.max(high, foot);
   }
   const known = shoe.usWomenOffset !== undefined;
-  const all = women !== undefined && (known || others.length === 0) ? [...others, women] : others;
-  if (all.length === 0) return undefined;
-  const low = Math.min(...all);
-  const high = Math.max(...all);
+  const others = low <= high;
+  const women = known || !others ? footOfLabel('us-women', labels['us-women']) : undefined;
+  if (women !== undefined) {
+    const foot = women - ((shoe.usWomenOffset ?? US_WOMEN_DEFAULT) - US_WOMEN_DEFAULT) * BARLEYCORN;
+    low = Math.min(low, foot);
+    high = Math.max(high, foot);
+  }
+  if (low > high) return undefined;
   // Labels up to a formula's own doubt apart say nothing new; beyond it half their distance is doubt too.
   const apart = Math.max(0, (high - low) / 2 - BOX_DOUBT.formula);
-  return {
-    foot: (low + high) / 2,
-    spread: high - low,
-    doubt: apart + (others.length === 0 && !known ? WOMEN_DOUBT : 0),
-  };
+  return { foot: (low + high) / 2, spread: high - low, doubt: apart + (others || known ? 0 : WOMEN_DOUBT) };
 }
 
 /** Few distinct labels stand on very many boxes, so each is read once. Bounded, as stock comes from outside. */
-const read = new Map<string, number | undefined>();
-const MOST_READ = 4096;
+const read = new Map<LabelSystem, Map<string, number | undefined>>(LABEL_SYSTEMS.map((system) => [system, new Map()]));
+const MOST_READ = 1024;
 
 /** The foot a label stands for, millimetres, at the default offset for US women's. */
 export function footOfLabel(system: LabelSystem, label: string | undefined): number | undefined {
-  if (label === undefined) return undefined;
-  const key = `${system} ${label}`;
-  if (read.has(key)) return read.get(key);
+  const known = read.get(system);
+  if (label === undefined || known === undefined) return undefined;
+  const before = known.get(label);
+  if (before !== undefined || known.has(label)) return before;
   const size = SYSTEMS[system].parse(label);
   const foot = size === undefined ? undefined : SYSTEMS[system].foot(size);
-  if (read.size >= MOST_READ) read.clear();
-  read.set(key, foot);
+  if (known.size >= MOST_READ) known.clear();
+  known.set(label, foot);
   return foot;
 }

@@ -26,7 +26,7 @@ export interface SizeInput {
   readonly activityRoom?: readonly [number, number] | undefined;
   readonly ageBand?: string | undefined;
   readonly shelf?: Shelf | undefined;
-  /** What goes inside the shoe: `thick-sock`, `heel-lift`, `prosthesis`… */
+  /** What goes inside the shoe; `heel-lift` and `prosthesis` count here. A health answer: no note tells of it. */
   readonly inside?: readonly string[] | undefined;
 }
 
@@ -54,7 +54,7 @@ export function sizeAdvice(input: SizeInput): SizeAdvice {
   const growth = child ? growthOf(room, ageBand, source?.length) : undefined;
   const findings = [
     ...seen.findings,
-    ...(seen.feet === undefined ? [] : feetNotes(seen.feet, uneven, inside.includes('thick-sock'))),
+    ...(seen.feet === undefined ? [] : feetNotes(seen.feet, uneven)),
     ...(seen.feet === undefined ? [] : bendNotes(seen.feet)),
     ...sourceNotes(input, source, child),
     ...(growth === undefined || source === undefined ? [] : [note('measure-again', { count: growth.nextCheck })]),

@@ -10,22 +10,21 @@ function note(code: string, data?: Finding['data']): Finding {
 /**
  * What is said about how the feet were measured and how they differ.
  *
- * `uneven` is a heel lift or a prosthesis: then what differs is the shoe's task, not the feet, and the old pair is
- * looked at first. The words for that tell nothing of the reason.
+ * `uneven` is a heel lift or a prosthesis: then what differs is not the feet, and no difference is said. Nothing is
+ * said of either, as these notes stand on the customer's card.
  */
-export function feetNotes(feet: Feet, uneven: boolean, thickSock: boolean): readonly Finding[] {
+export function feetNotes(feet: Feet, uneven: boolean): readonly Finding[] {
   const longer = longerFoot(feet);
   if (longer === undefined) return [];
   const { side, difference = 0 } = longer;
   const said = difference > DIFFERENCE_SAID && !uneven;
   return [
-    ...(uneven ? [note('old-pair-first')] : []),
     ...(said && side === 'left' ? [note('left-longer', { mm: tenths(difference) })] : []),
     ...(said && side === 'right' ? [note('right-longer', { mm: tenths(difference) })] : []),
     ...(side === 'only-left' || side === 'only-right' ? [note('one-foot-measured')] : []),
     ...(feet.posture === 'seated' ? [note('measured-seated')] : []),
     ...(feet.posture === 'one-foot' ? [note('measured-on-one-foot')] : []),
-    ...(feet.sock !== 'worn-sock' ? [note(thickSock ? 'try-with-thick-sock' : 'try-with-sock')] : []),
+    ...(feet.sock !== 'worn-sock' ? [note('try-with-sock')] : []),
     ...(feet.time === 'morning' ? [note('measured-early')] : []),
     ...(feet.time === 'late' ? [note('measured-late')] : []),
   ];
