@@ -30,7 +30,10 @@ export function feetNotes(feet: Feet, uneven: boolean): readonly Finding[] {
   ];
 }
 
-/** Foot length that the longer foot's ball length suggests, less its own, millimetres. No answer if not measured. */
+/**
+ * Foot length that the longer foot's ball length suggests, less its own, millimetres; of equally long feet the larger
+ * difference. No answer if not measured.
+ */
 export function archOf(feet: Feet): number | undefined {
   const longer = longerFoot(feet);
   if (longer === undefined) return undefined;
@@ -42,7 +45,8 @@ export function archOf(feet: Feet): number | undefined {
     const { length, ballLength } = feet[side] ?? {};
     return length === undefined || ballLength === undefined ? [] : [archDifference(length, ballLength)];
   });
-  return differences.length === 0 ? undefined : Math.round(Math.max(...differences) * 10) / 10;
+  const [most] = differences.toSorted((a, b) => Math.abs(b) - Math.abs(a) || b - a);
+  return most === undefined ? undefined : tenths(most);
 }
 
 /** A ball that lies far from where a foot of this length has it, or on the two feet far apart: look where the shoe bends. */
