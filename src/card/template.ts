@@ -72,4 +72,6 @@ export interface BlockRow {
   readonly most?: number;
   /** How far `most` may be lowered to keep the first side on one page. Absent: it may not. */
   readonly least?: number;
+  /** May stand at the end of the side before, where that has room left. */
+  readonly early?: true;
 }

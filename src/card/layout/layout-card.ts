@@ -6,7 +6,7 @@ import { block } from './blocks/block.ts';
 import { seam, stubBack, stubBackHeight, stubFront } from './blocks/stub.ts';
 import { type Flowed, type Frame, flowPieces } from './flow-pieces.ts';
 import { impose } from './impose.ts';
-import { type Mark, moved } from './mark.ts';
+import { type Mark, moved as shifted } from './mark.ts';
 import { baseline, lineHeight, type Pen, penOf, textMark } from './pen.ts';
 import type { Piece } from './piece.ts';
 
@@ -88,6 +88,7 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
 
   const placed: Flowed['placed'][number][] = [];
   let at = { page: 0, y: frames(0).top };
+  let moved: readonly BlockRow[] = [];
   for (const [index, side] of sides.entries()) {
     // A side that spilled over goes on straight into what the next one says.
     if (index > 0 && at.page === index - 1) at = { page: index, y: frames(index).top };
@@ -96,9 +97,18 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
       const pieces = attempt.rows.flatMap((row) => block(row, text, pen, width, template));
       return flowPieces(pieces, frames, at.page, at.y);
     };
-    const flowed = bestOf(triesOf(type.body, side.blocks), type.body.length, index, flow);
-    placed.push(...flowed.placed);
-    at = { page: flowed.lastPage, y: flowed.y };
+    const rows = side.blocks.filter((row) => !moved.includes(row));
+    let best = bestOf(triesOf(type.body, rows), type.body.length, index, flow);
+    moved = [];
+    for (const early of sides[index + 1]?.blocks.filter((row) => row.early) ?? []) {
+      const longer = { ...best.attempt, rows: [...best.attempt.rows, early] };
+      const flowed = flow(longer);
+      if (best.flowed.lastPage > index || flowed.lastPage > index) continue;
+      best = { attempt: longer, flowed };
+      moved = [...moved, early];
+    }
+    placed.push(...best.flowed.placed);
+    at = { page: best.flowed.lastPage, y: best.flowed.y };
   }
   return Array.from({ length: at.page + 1 }, (_, index): Page => {
     const marks = placed.filter((each) => each.page === index).flatMap((each) => each.marks);
@@ -110,8 +120,8 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
       width: page.width,
       height: page.height === 'auto' ? at.y + margins.bottom : page.height,
       marks: [
-        ...tag.map((mark) => moved(mark, margins.left, margins.top)),
-        ...marks.map((mark) => moved(mark, margins.left, 0)),
+        ...tag.map((mark) => shifted(mark, margins.left, margins.top)),
+        ...marks.map((mark) => shifted(mark, margins.left, 0)),
         ...(foot > 0 ? [footLine(text, small, template, index, at.page)] : []),
       ],
     };
@@ -119,15 +129,21 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
 }
 
 /** The first try that ends on the wanted page; failing that, the fewest pages with nothing left out. */
-function bestOf(tries: readonly Try[], typeTries: number, wanted: number, flow: (attempt: Try) => Flowed): Flowed {
-  let whole: Flowed | undefined;
+function bestOf(tries: readonly Try[], typeTries: number, wanted: number, flow: (attempt: Try) => Flowed): Tried {
+  let whole: Tried | undefined;
   for (const [index, attempt] of tries.entries()) {
     const flowed = flow(attempt);
-    if (flowed.lastPage <= wanted) return flowed;
-    if (index < typeTries && flowed.lastPage < (whole?.lastPage ?? Number.POSITIVE_INFINITY)) whole = flowed;
+    if (flowed.lastPage <= wanted) return { attempt, flowed };
+    const fewer = flowed.lastPage < (whole?.flowed.lastPage ?? Number.POSITIVE_INFINITY);
+    if (index < typeTries && fewer) whole = { attempt, flowed };
   }
   if (!whole) throw new Error('A template has at least one type size');
   return whole;
+}
+
+interface Tried {
+  readonly attempt: Try;
+  readonly flowed: Flowed;
 }
 
 /** Front and back are torn off together, so the taller of them says how high the stub is. */

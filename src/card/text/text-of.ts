@@ -60,7 +60,7 @@ function title(facts: CardFacts, pairs: number, words: Words): string {
 function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] {
   switch (facts.outcome) {
     case 'shortlist':
-      return [words.say(pairs === 0 ? 'card.lead.none' : (surenessKey(facts.lineUps) ?? 'card.lead.shortlist'))];
+      return [words.say(leadKey(facts, pairs), { count: pairs })];
     case 'refer':
       return [words.say('card.lead.refer'), ...(facts.healthNotes ? [] : [words.say('card.lead.refer-how')])];
     case 'other-footwear': {
@@ -73,3 +73,6 @@ function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] 
       return [words.say('card.lead.fitter-first')];
   }
 }
+
+const leadKey = (facts: CardFacts, pairs: number): string =>
+  pairs === 0 ? 'card.lead.none' : (surenessKey(facts.lineUps) ?? 'card.lead.shortlist');

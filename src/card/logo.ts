@@ -1,0 +1,105 @@
+import type { Finding, Reading } from '../units/result.ts';
+
+/** The most characters of a logo that a small card still prints quickly. Our choice. */
+const MOST = 40_000;
+
+/** Elements of a plain drawing; any other could run, fetch or embed something. */
+const ELEMENTS: readonly string[] = [
+  'svg',
+  'g',
+  'path',
+  'rect',
+  'circle',
+  'ellipse',
+  'line',
+  'polyline',
+  'polygon',
+  'title',
+  'desc',
+];
+
+/** Attributes of a plain drawing: shape, place and paint. */
+const ATTRIBUTES: readonly string[] = [
+  'xmlns',
+  'viewbox',
+  'width',
+  'height',
+  'role',
+  'id',
+  'class',
+  'transform',
+  'd',
+  'points',
+  'x',
+  'y',
+  'x1',
+  'y1',
+  'x2',
+  'y2',
+  'cx',
+  'cy',
+  'r',
+  'rx',
+  'ry',
+  'fill',
+  'fill-rule',
+  'fill-opacity',
+  'stroke',
+  'stroke-width',
+  'stroke-linejoin',
+  'stroke-linecap',
+  'stroke-dasharray',
+  'stroke-miterlimit',
+  'stroke-opacity',
+  'opacity',
+  'aria-label',
+  'aria-hidden',
+];
+
+/**
+ * Takes a shop's logo if it is a plain SVG drawing, and refuses it otherwise, naming what it found.
+ *
+ * It is refused rather than cleaned: what is taken out of a drawing would be missed by its owner, and what is
+ * overlooked would run. Allowed are shapes, groups and paint; no script, style, link, picture, text or reference.
+ *
+ * @example
+ * readLogo('<svg viewBox="0 0 1 1"><path d="M0 0h1"/></svg>', 'logo.svg').findings // []
+ * readLogo('<svg viewBox="0 0 1 1" onload="x()"/>', 'logo.svg').findings[0].code // 'logo-unsafe'
+ */
+export function readLogo(text: string, file: string): Reading<string> {
+  const refuse = (code: string, data?: Finding['data']): Reading<string> => ({
+    findings: [{ code, severity: 'error', file, ...(data ? { data } : {}) }],
+  });
+  const bare = text
+    .replace(/^\uFEFF/, '')
+    .replace(/^\s*<\?xml[^>]*\?>/, '')
+    .replaceAll(/<!--[\s\S]*?-->/g, '')
+    .trim();
+  if (text.length > MOST) return refuse('logo-too-big', { size: text.length, most: MOST });
+  if (!/^<svg[\s>/]/i.test(bare) || !/(<\/svg>|\/>)$/i.test(bare)) return refuse('logo-not-svg');
+  const unsafe = firstUnsafe(bare);
+  if (unsafe) return refuse('logo-unsafe', { what: unsafe });
+  if (!/^<svg[^>]*\sviewBox=/i.test(bare)) return refuse('logo-no-size');
+  return { value: bare, findings: [] };
+}
+
+function firstUnsafe(text: string): string | undefined {
+  // Declarations (entities) and anything with `&` beyond the five named characters could hide what follows.
+  if (/<[!?]/.test(text)) return /<[!?]\S*/.exec(text)?.[0];
+  const entity = /&(?!(amp|lt|gt|quot|apos);)[^\s;]*;?/.exec(text);
+  if (entity) return entity[0];
+  const tags = text.match(/<[^<>]*>/g) ?? [];
+  if (tags.join('').split('<').length !== text.split('<').length) return '<';
+  for (const tag of tags) {
+    const name = /^<\/?\s*([^\s/>]+)/.exec(tag)?.[1]?.toLowerCase() ?? tag;
+    if (!ELEMENTS.includes(name)) return name;
+    const inside = tag.replace(/^<\/?\s*[^\s/>]+/, '').replace(/\/?>$/, '');
+    for (const [, attribute = '', value = ''] of inside.matchAll(/([^\s=]+)\s*=\s*("[^"]*"|'[^']*')/g)) {
+      if (!ATTRIBUTES.includes(attribute.toLowerCase())) return attribute;
+      if (attribute.toLowerCase() !== 'xmlns' && /url\s*\(|script:|data:|:\/\//i.test(value)) return value;
+    }
+    const rest = inside.replaceAll(/([^\s=]+)\s*=\s*("[^"]*"|'[^']*')/g, '').trim();
+    if (rest) return rest;
+  }
+  return undefined;
+}
