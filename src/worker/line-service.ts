@@ -2,8 +2,10 @@ import type { CardFacts, Copy } from '../card/card.ts';
 import type { Shop } from '../card/shop.ts';
 import type { Line } from '../pipeline.ts';
 import type { Stock } from '../stock/shoe.ts';
+import type { BoxMark } from '../stock/today.ts';
 import type { Finding } from '../units/result.ts';
 import type { Hold, Visit } from '../visit/visit.ts';
+import type { BenchLine, BenchOrder, FoundShoe } from './bench-line.ts';
 
 /** What a stock list held, before anything is swapped. */
 export interface StockReading {
@@ -36,7 +38,13 @@ export interface LineService {
   /** Reads a CSV; changes nothing. `progress` gets 0 to 1. */
   readStock(text: string, asOf: string, progress?: (share: number) => void): StockReading | Promise<StockReading>;
   useStock(stock: Stock): void | Promise<void>;
+  /** What happened to boxes today: everything after counts them. `date` is today, `2026-11-25`. */
+  useMarks(marks: readonly BoxMark[], date: string): void | Promise<void>;
   fit(visit: Visit, seed: number): Line | Promise<Line>;
+  /** The line with its reasons, less what was set aside, and with what was pulled in. */
+  bench(order: BenchOrder): BenchLine | Promise<BenchLine>;
+  /** Models by a part of their name. */
+  findShoes(typed: string): readonly FoundShoe[] | Promise<readonly FoundShoe[]>;
   /** What the card says, as codes and figures; screens put the words to it. */
   facts(order: CardOrder): CardSaying | Promise<CardSaying>;
   /** The card as HTML for reading, preview and printing. */
