@@ -85,7 +85,7 @@ interface Wish {
   readonly weight: number;
   readonly target: number;
   readonly side: 1 | -1;
-  /** How far away the target still lies on its side; 0 where the rest meets the wish already. */
+  /** How far away the target still lies on its side; negative where the rest goes beyond it already. */
   readonly distance: number;
 }
 
@@ -93,10 +93,10 @@ function wishOf(contribution: Contribution, weight: number, from: number, today:
   const shift = contribution.ask.shift ?? 0;
   const target = (today ?? from) + shift;
   const side = (shift === 0 ? target - from : shift) < 0 ? -1 : 1;
-  return { contribution, weight, target, side, distance: Math.max(0, side * (target - from)) };
+  return { contribution, weight, target, side, distance: side * (target - from) };
 }
 
-/** How far the wishes on one side move the range, against the rest and the wishes on the other side. */
+/** How far the wishes on one side move the range, against the rest and the wishes on the other side; never backwards. */
 function travel(wishes: readonly Wish[], rest: number, side: 1 | -1): number {
   const against = rest + wishes.filter((each) => each.side !== side).reduce((sum, each) => sum + each.weight, 0);
   return wishes

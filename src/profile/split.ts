@@ -7,8 +7,11 @@ import { factsOfTold, originsOf, toldOfAnswers } from './facts.ts';
 import type { ProfilePart } from './profile.ts';
 import { pullBetween } from './pull-between.ts';
 
-/** From this pull on, two activities want two pairs. Chosen over the activities of the main flow; a design choice. */
-export const TOO_FAR_APART = 0.15;
+/**
+ * From this pull on, two activities want two pairs. A design choice: over the activities of the main flow it parts running
+ * from lifting and trail from gym, and keeps road with treadmill, tennis with padel, walking with hill walking together.
+ */
+export const TOO_FAR_APART = 0.04;
 
 /** What an indoor-only pair is spared: the way there. Left out where the table has no such row. */
 const WAY_THERE = 'everyday-walking';

@@ -6,7 +6,8 @@ import { rule } from '../profile/toy-knowledge.ts';
 /** Few properties, so that rules meet. */
 const ATTRIBUTES = ['cushion', 'drop', 'mass'] as const;
 
-const anyWeight = fc.integer({ min: 1, max: 100 }).map((hundredths) => hundredths / 100);
+/** Few weights and grades, so that rules tie. */
+const anyWeight = fc.integer({ min: 1, max: 8 }).map((eighths) => eighths / 8);
 
 const anyIdeal: fc.Arbitrary<Ask> = fc.constantFrom(...ATTRIBUTES).chain((attribute) => {
   const [low, high] = rowOf(attribute).range;
@@ -27,7 +28,7 @@ export const anyShift: fc.Arbitrary<Ask> = fc
   );
 
 const anyGrade = fc.constantFrom(...GRADES);
-const anyTopic = fc.constantFrom('one', 'two', 'three', 'four', 'five', 'six');
+const anyTopic = fc.constantFrom('one', 'two', 'three');
 
 /** Rules of any grade that ask for ranges, and wishes; all of them fire where an activity was named. */
 export function anyRules(kind: {

@@ -10,8 +10,6 @@ import { HOLDS, type Visit } from '../../src/visit/visit.ts';
 import { anyAnswer, anyAnswers, anyOverride, anyRoll, anyVisit } from '../profile/any-visit.ts';
 import { profileFor, visitOf } from '../profile/toy-visit.ts';
 
-const seconds = { numRuns: 120 };
-
 /** Everything in a profile that a reason stands behind. */
 function reasonsIn(profile: Profile): readonly Reason[] {
   const parts = [profile, ...(profile.split ?? [])];
@@ -62,10 +60,16 @@ const lineUpOf = ({ outcome, hold, needs, musts, split, conflicts, unknown, size
   size,
 });
 
-/** The laws of a profile, held against one body of knowledge. */
-export function profileLaws(knowledge: Knowledge): void {
+/** The laws of a profile, held against one body of knowledge; most of them over so many random visits. */
+export function profileLaws(knowledge: Knowledge, numRuns: number): void {
+  const runs = { numRuns };
+  const moreRuns = { numRuns: 2 * numRuns };
+
   it('any answers at all come to a profile', () => {
-    const word = fc.oneof(fc.string(), fc.constantFrom('none', 'not-sure', 'constructor', '__proto__', 'mostly', 'heel'));
+    const word = fc.oneof(
+      fc.string(),
+      fc.constantFrom('none', 'not-sure', 'constructor', '__proto__', 'mostly', 'heel'),
+    );
     const quantity = fc.record({ value: fc.double(), unit: word });
     const mark = fc.record({ when: word, seen: fc.boolean() });
     const anything = fc.oneof(word, fc.array(word), quantity, fc.dictionary(word, word), fc.dictionary(word, mark));
@@ -75,7 +79,7 @@ export function profileLaws(knowledge: Knowledge): void {
         const mixed = { ...visit, answers: { ...visit.answers, ...answers } } as Visit;
         expect(HOLDS).toContain(profileFor(mixed, knowledge).hold);
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -85,7 +89,7 @@ export function profileLaws(knowledge: Knowledge): void {
       fc.property(anyVisit(knowledge), (visit) => {
         expect(JSON.stringify(profileFor(visit, turned))).toBe(JSON.stringify(profileFor(visit, knowledge)));
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -99,7 +103,7 @@ export function profileLaws(knowledge: Knowledge): void {
       fc.property(anyVisit(knowledge), (visit) => {
         expect(plain(profileFor(visit, twice))).toEqual(plain(profileFor(visit, knowledge)));
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -113,7 +117,7 @@ export function profileLaws(knowledge: Knowledge): void {
           profileFor(visitOf(counted), knowledge),
         );
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -132,7 +136,7 @@ export function profileLaws(knowledge: Knowledge): void {
         const left = reasonsIn(profileFor(without(visit, one.from), knowledge)).map(key);
         expect(left).not.toContain(key(one));
       }),
-      { numRuns: 300 },
+      moreRuns,
     );
   });
 
@@ -144,7 +148,7 @@ export function profileLaws(knowledge: Knowledge): void {
           for (const { reasons } of [...part.needs, ...part.musts]) expect(reasons.length).toBeGreaterThan(0);
         }
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -163,7 +167,7 @@ export function profileLaws(knowledge: Knowledge): void {
         expect(HOLDS.indexOf(profile.hold)).toBeGreaterThanOrEqual(HOLDS.indexOf(level));
         expect(profile.outcome).toBe('refer');
       }),
-      { numRuns: 300 },
+      moreRuns,
     );
   });
 
@@ -175,7 +179,7 @@ export function profileLaws(knowledge: Knowledge): void {
         // Health may be asked about after all; no stop is lifted by it.
         if (before !== 'skipped') expect(HOLDS.indexOf(after)).toBeGreaterThanOrEqual(HOLDS.indexOf(before));
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -190,7 +194,7 @@ export function profileLaws(knowledge: Knowledge): void {
         else expect(after.hold).toBe(before.hold);
         expect([after.needs, after.musts]).toEqual([before.needs, before.musts]);
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -202,7 +206,7 @@ export function profileLaws(knowledge: Knowledge): void {
           HOLDS.indexOf(hold),
         );
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -214,12 +218,14 @@ export function profileLaws(knowledge: Knowledge): void {
         const past = answers['past-pairs'];
         const liking = answers['liking'];
         const history = Array.isArray(past) && past.some((each) => each.startsWith('support-h'));
-        const wish = typeof liking === 'object' && ['more', 'less'].includes(String(Object.entries(liking).find(([id]) => id === 'arch')?.[1]));
+        const wish =
+          typeof liking === 'object' &&
+          ['more', 'less'].includes(String(Object.entries(liking).find(([id]) => id === 'arch')?.[1]));
         if (history && wish) return;
         const before = lineUpOf(profileFor({ ...visit, observation: unseen }, knowledge));
         expect(lineUpOf(profileFor({ ...visit, observation: { ...unseen, roll } }, knowledge))).toEqual(before);
       }),
-      { numRuns: 200 },
+      moreRuns,
     );
   });
 
@@ -235,7 +241,7 @@ export function profileLaws(knowledge: Knowledge): void {
         const event = { lately: ['event-four-weeks'] };
         expect(at({ ...event, liking: wish }).needs).toEqual(at(event).needs);
       }),
-      seconds,
+      runs,
     );
   });
 
@@ -248,7 +254,7 @@ export function profileLaws(knowledge: Knowledge): void {
         const { needs, musts } = profileFor({ ...visit, answers: own, overrides: changes }, knowledge);
         expect(profileFor({ ...visit, answers: written, overrides: [] }, knowledge)).toMatchObject({ needs, musts });
       }),
-      seconds,
+      runs,
     );
   });
 }

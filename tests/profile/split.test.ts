@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { pullBetween } from '../../src/profile/pull-between.ts';
+import { MAIN } from './main-knowledge.ts';
 import { TOY } from './toy-knowledge.ts';
 import { profileOfAnswers } from './toy-visit.ts';
 
@@ -24,5 +25,26 @@ describe('two pairs instead of one', () => {
   it('an activity done now and then gets no pair of its own', () => {
     const answers = { activity: 'road-running', 'second-activity': 'lifting', 'second-share': 'now-and-then' };
     expect(profileOfAnswers(answers, TOY).split).toBeUndefined();
+  });
+  it.each([
+    ['road-running', 'lifting'],
+    ['trail-running', 'gym-class'],
+    ['hill-walking', 'netball'],
+  ])('%s and %s get a line-up each', (activity, second) => {
+    const answers = { activity, 'second-activity': second, 'second-share': 'half' };
+    const split = profileOfAnswers(answers, MAIN).split;
+    expect(split?.map((part) => part.for)).toEqual([activity, second]);
+    const from = (part: number) => split?.[part]?.needs.flatMap((each) => each.reasons.map((reason) => reason.from));
+    expect(from(0)).not.toContain('second-activity');
+    expect(from(1)).toContain('second-activity');
+    expect(from(1)).not.toContain('activity');
+  });
+  it.each([
+    ['road-running', 'treadmill-running'],
+    ['tennis', 'padel'],
+    ['everyday-walking', 'nursing'],
+  ])('one pair serves %s and %s', (activity, second) => {
+    const answers = { activity, 'second-activity': second, 'second-share': 'half' };
+    expect(profileOfAnswers(answers, MAIN).split).toBeUndefined();
   });
 });
