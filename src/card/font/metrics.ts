@@ -13,8 +13,19 @@ export interface Measure {
   has(codePoint: number): boolean;
 }
 
+/** Opening a font takes longer than laying a card out, so that each set is opened once. */
+const measures = new WeakMap<FontBytes, Measure>();
+
 /** Reads both weights. Throws on bytes that are no font: fonts come with the program, so that is a bug. */
 export function measureOf(fonts: FontBytes): Measure {
+  const known = measures.get(fonts);
+  if (known) return known;
+  const fresh = readMeasure(fonts);
+  measures.set(fonts, fresh);
+  return fresh;
+}
+
+function readMeasure(fonts: FontBytes): Measure {
   const regular = opened(fonts.regular);
   const bold = opened(fonts.bold);
   const known = new Map<string, number>();

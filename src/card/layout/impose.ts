@@ -44,7 +44,7 @@ function withCut(page: Page, template: Template, text: CardText, pen: Pen): Page
   const y = page.height - margins.bottom + 3;
   return {
     ...page,
-    height: y + step + margins.bottom,
+    height: y + step + 1.5 + margins.bottom,
     marks: [
       ...page.marks,
       textMark(pen, text.cut, margins.left, y + baseline(pen.small), { size: pen.small, align: 'middle' }, width),
