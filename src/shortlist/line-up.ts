@@ -5,7 +5,7 @@ import { nextPick } from './mmr.ts';
 import type { Scored } from './scored.ts';
 import type { Part } from './shortlist.ts';
 
-/** Pairs looked at when the line-up is picked and its sureness measured: the first forty in order. */
+/** Pairs looked at when the line-up is picked and its sureness measured: the first forty in order. Our choice. */
 export const POOL = 40;
 
 /** Weight of closeness against difference: for the second pair, and for the one that is there to differ. Our choice. */

@@ -6,6 +6,7 @@ import type { Visit } from '../visit/visit.ts';
 import { type BoxesInSize, boxesInSize } from './boxes-in-size.ts';
 import { entryOf } from './entry.ts';
 import { pickLineUp } from './line-up.ts';
+import { meets } from './musts.ts';
 import { byOrder } from './order.ts';
 import { partsOf, settingOf } from './parts-of.ts';
 import { type Scored, score } from './scored.ts';
@@ -14,14 +15,14 @@ import { type Sieved, sieve } from './sieve.ts';
 import { surenessOf } from './sureness.ts';
 import { whatIf } from './what-if.ts';
 
-/** Pairs kept ready for "show more". */
+/** Pairs kept ready for "show more". Our choice. */
 const MORE = 6;
 
 /**
  * The few pairs to try, from the shop's own stock: what meets every must and is on hand in the size, in order of
  * desirability, three of them with a part each. One line-up, or one for each part of a split profile; none unless the
  * outcome is a shortlist. With `reprofile` (the profile of a changed visit) it also looks for the one answer whose
- * change would bring another pair first, which takes up to forty such profiles more.
+ * change would bring another pair first, which takes up to 24 such profiles more.
  *
  * `seed` feeds the varied importances that tell a clear first pair from a close call, and nothing else. Work grows
  * with the number of shoes, and no faster but for sorting them.
@@ -48,7 +49,7 @@ export function shortlistOf(
     const [part, second] = partsOf(other);
     if (other.outcome !== 'shortlist' || part === undefined || second !== undefined) return undefined;
     const sameSize = JSON.stringify(other.size) === JSON.stringify(profile.size);
-    return inOrderOf(part, shoes, sameSize ? boxes : boxesInSize(stock, other.size)).inOrder[0]?.shoe.id;
+    return firstOf(part, shoes, sameSize ? boxes : boxesInSize(stock, other.size))?.shoe.id;
   });
   return { outcome, lineUps: lineUps.map((lineUp) => ({ ...lineUp, ...(found && { whatIf: found }) })), cautions };
 }
@@ -83,13 +84,24 @@ function lineUpOf(
 }
 
 /** The shoes that pass every must, the most desirable first. */
-export function inOrderOf(
+function inOrderOf(
   { needs, musts }: ProfilePart,
   shoes: readonly Shoe[],
   boxes: BoxesInSize,
 ): { readonly inOrder: readonly Scored[]; readonly sieved: Sieved } {
   const sieved = sieve(shoes, musts, ({ id }) => boxes.has(id));
   return { inOrder: sieved.left.map((shoe) => score(shoe, needs)).sort(byOrder), sieved };
+}
+
+/** Only the first of them, without putting the rest in order. */
+function firstOf({ needs, musts }: ProfilePart, shoes: readonly Shoe[], boxes: BoxesInSize): Scored | undefined {
+  let first: Scored | undefined;
+  for (const shoe of shoes) {
+    if (!boxes.has(shoe.id) || musts.some((must) => meets(shoe, must) !== 'yes')) continue;
+    const scored = score(shoe, needs);
+    if (first === undefined || byOrder(scored, first) < 0) first = scored;
+  }
+  return first;
 }
 
 /** Roll seen going in, where the profile lets it count: then the third pair is firmer on the inner side, to compare. */

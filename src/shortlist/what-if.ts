@@ -15,7 +15,7 @@ import type { WhatIf } from './shortlist.ts';
 const OPEN_TO_CHANGE: readonly Basis[] = ['liking', 'place', 'floor'];
 
 /** The most answers tried, so that the cost is bounded whatever the flow holds. */
-export const MOST_TRIED = 40;
+export const MOST_TRIED = 24;
 
 /** One answer given otherwise. */
 interface Change extends Omit<WhatIf, 'shoe'> {
