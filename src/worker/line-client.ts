@@ -1,12 +1,38 @@
-import { type Remote, wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
 import type { LineService } from './line-service.ts';
 
-export type LineClient = Remote<LineService>;
+/** The worker's service as screens call it: every answer comes later. */
+export type LineClient = {
+  readonly [Name in keyof LineService]: (
+    ...args: Parameters<LineService[Name]>
+  ) => Promise<Awaited<ReturnType<LineService[Name]>>>;
+};
 
 let client: LineClient | undefined;
 
-/** The one worker of this page, started when first asked for. Comlink carries the calls: kept by the Chrome team for this. */
+/**
+ * The one worker of this page, started when first asked for. Comlink carries the calls; it is kept for just this.
+ *
+ * Comlink's own object answers to every name there is, so that a template takes it for one of its directives: screens
+ * get a plain one with the service's names and no others.
+ */
 export function lineClient(): LineClient {
-  client ??= wrap<LineService>(new Worker(new URL('./line-worker.ts', import.meta.url), { type: 'module' }));
+  client ??= plain(new Worker(new URL('./line-worker.ts', import.meta.url), { type: 'module' }));
   return client;
+}
+
+function plain(worker: Worker): LineClient {
+  const remote = wrap<LineService>(worker);
+  return {
+    readStock: (text, asOf, progress) => remote.readStock(text, asOf, progress && proxy(progress)),
+    useStock: (stock) => remote.useStock(stock),
+    fit: (visit, seed) => remote.fit(visit, seed),
+    facts: (order) => remote.facts(order),
+    twin: (order) => remote.twin(order),
+    pdf: (order) => remote.pdf(order),
+    warm: (language) => remote.warm(language),
+    useMarks: (marks, date) => remote.useMarks(marks, date),
+    bench: (order) => remote.bench(order),
+    findShoes: (text) => remote.findShoes(text),
+  };
 }

@@ -10,6 +10,7 @@ import type { CardOrder } from '../../worker/line-service.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { printPage } from '../parts/print-page.ts';
 import { savePdf } from '../parts/save-pdf.ts';
+import '../look/result.css';
 import './result-screen.ts';
 
 type Step = 'working' | 'result' | 'ask-health' | 'ask-hand' | 'card' | 'handed' | 'failed';
@@ -45,7 +46,7 @@ export class Outcome extends LightElement {
       ticket: this.ticket,
       origin: location.origin + location.pathname.replace(/[^/]*$/, '').replace(/\/$/, ''),
       copy: 'customer',
-      format: this.shop.format ?? 'a5',
+      format: this.shop.cardFormat,
       language: this.words.language,
     };
   }
@@ -155,7 +156,9 @@ export class Outcome extends LightElement {
 
   private result() {
     if (!this.facts) return nothing;
-    const text = textOf(this.facts, this.words);
+    const said = textOf(this.facts, this.words);
+    // What the paper would say of printed health notes does not hold for the screen.
+    const text = { ...said, health: this.facts.healthAsked ? [] : said.health.slice(0, 1) };
     return html`<lw-result class="page-in" .text=${text} .words=${this.words}></lw-result>
       <div class="foot sticky">
         ${this.button('card', () => this.wantCard(), true)}${this.button('hand', () => this.askHand())}

@@ -84,7 +84,7 @@ export class ResultScreen extends LightElement {
           (box) => html`<li>
             <strong>${box.label}</strong><strong class="shelf">${box.shelf}</strong>
             ${box.others ? html`<span class="soft">${box.others}</span>` : nothing}
-            ${box.second ? html`<span class="soft">${box.second}</span>` : nothing}
+            ${box.next ? html`<span class="soft">${box.next}</span>` : nothing}
           </li>`,
         )}
       </ul>
@@ -102,6 +102,7 @@ export class ResultScreen extends LightElement {
 
   private size() {
     const { size } = this.text;
+    if (!size) return nothing;
     return html`<section class="size">
       <h2>${size.heading}</h2>
       <dl>

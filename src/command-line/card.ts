@@ -1,0 +1,108 @@
+import { basename, join } from 'node:path';
+import { COPIES } from '../card/card.ts';
+import { drawCard } from '../card/draw-card.ts';
+import { readShop } from '../card/read-shop.ts';
+import type { Shop } from '../card/shop.ts';
+import type { Template } from '../card/template.ts';
+import type { CardText } from '../card/text/card-text.ts';
+import { textOf } from '../card/text/text-of.ts';
+import { twinPage } from '../card/twin.ts';
+import { cardOfLine, lineOf } from '../pipeline.ts';
+import type { Finding } from '../units/result.ts';
+import type { Words } from '../words/words.ts';
+import { isFolder, readText, writeWhole } from './files.ts';
+import { fontsOnDisk } from './fonts-on-disk.ts';
+import { loadKnowledge, loadStock, loadVisit } from './load.ts';
+import { dateOf, FLAG, type Given, readOptions, TEXT } from './options.ts';
+import { DEMO_SHOP, PRINT_TEMPLATES, TWIN_STYLES } from './places.ts';
+import { Refusal, usage } from './refusal.ts';
+import type { Said } from './said.ts';
+import { SEED } from './shortlist.ts';
+import { wordsOnDisk } from './words-on-disk.ts';
+
+const OPTIONS = ['stock', 'out', 'format', 'language', 'date', 'ticket', 'shop', 'origin', 'copy'];
+
+/**
+ * `fit card <answers.json…> --stock <stock.csv> --out card.pdf|folder …`: a card for each visit. All answers are read
+ * before the first card is written, so that a bad file leaves nothing behind.
+ */
+export async function card(args: readonly string[]): Promise<Said> {
+  const given = readOptions(args, { ...Object.fromEntries(OPTIONS.map((name) => [name, TEXT])), html: FLAG });
+  if (given.files.length === 0) throw usage('answers-missing');
+  const out = given.needed('out');
+  const ending = given.flag('html') ? '.html' : '.pdf';
+  const intoFolder = isFolder(out) || !out.endsWith(ending);
+  if (given.files.length > 1 && !intoFolder) throw usage('many-need-folder', out);
+
+  const shop = shopOf(given.text('shop') ?? DEMO_SHOP);
+  const template = templateOf(given.text('format') ?? shop.cardFormat);
+  const date = dateOf(given);
+  const copy = copyOf(given);
+  const knowledge = loadKnowledge();
+  const { stock, findings: inStock } = loadStock(given.needed('stock'), `${date}T08:00:00`);
+  const visits = given.files.map((path) => ({ path, ...loadVisit(path, knowledge) }));
+  const fonts = fontsOnDisk();
+  const findings: Finding[] = inStock.map((finding) => ({ ...finding, severity: 'note' }));
+  const written: string[] = [];
+  for (const { path, visit, findings: inVisit } of visits) {
+    findings.push(...inVisit);
+    const words = wordsFor(given, visit.language, shop, copy);
+    const began = performance.now();
+    const line = lineOf(visit, knowledge, stock, SEED);
+    const facts = cardOfLine(line, knowledge, stock, {
+      shop,
+      date,
+      ticket: given.text('ticket') ?? 'maple 14',
+      copy,
+      ...(given.text('origin') ? { origin: given.needed('origin') } : {}),
+    });
+    const target = intoFolder ? join(out, `${basename(path).replace(/\.json$/, '')}${ending}`) : out;
+    if (given.flag('html') || words.direction === 'rtl') {
+      if (!given.flag('html')) throw new Refusal('card-right-to-left', words.language);
+      writeWhole(target, styledPage(textOf(facts, words)));
+      written.push(target);
+      continue;
+    }
+    const { pdf, missing } = await drawCard(facts, words, template, fonts);
+    if (missing.length > 0) {
+      findings.push({
+        code: 'card-missing-characters',
+        severity: 'note',
+        file: path,
+        data: { characters: missing.join(' ') },
+      });
+    }
+    writeWhole(target, pdf);
+    const first = line.shortlist.lineUps[0]?.entries[0]?.shoe.name ?? '–';
+    const ms = Math.round(performance.now() - began);
+    written.push(`${target}  ${line.profile.outcome}, first ${first}, ${Math.round(pdf.length / 1000)} kB, ${ms} ms`);
+  }
+  return { text: `${written.join('\n')}\n`, findings };
+}
+
+function shopOf(path: string): Shop {
+  const { value, findings } = readShop(readText(path), path);
+  if (!value) throw new Refusal(findings);
+  return value;
+}
+
+function templateOf(format: string): Template {
+  const folder = join(PRINT_TEMPLATES, format);
+  if (!/^[a-z0-9-]+$/.test(format) || !isFolder(folder)) throw usage('format-unknown', format);
+  return JSON.parse(readText(join(folder, 'template.json'))) as Template;
+}
+
+/** A page that stands alone: its style sheet is written into it, since a file on disk has no neighbours to fetch. */
+const styledPage = (text: CardText): string =>
+  twinPage(text, []).replace('</head>', () => `<style>${readText(TWIN_STYLES)}</style></head>`);
+
+function copyOf(given: Given) {
+  const wanted = given.text('copy') ?? 'customer';
+  const copy = COPIES.find((each) => each === wanted);
+  if (!copy) throw usage('copy-unknown', wanted);
+  return copy;
+}
+
+/** A customer's copy is in their language, a fitter's in the shop's; `--language` says otherwise. */
+const wordsFor = (given: Given, visitor: string, shop: Shop, copy: 'customer' | 'fitter'): Words =>
+  wordsOnDisk(given.text('language') ?? (copy === 'fitter' ? shop.language : visitor));
