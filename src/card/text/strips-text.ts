@@ -4,7 +4,7 @@ import type { CardFacts, Strip } from '../card.ts';
 import type { StripsText, StripText } from './card-text.ts';
 
 /** The tape measures, with what each says in sentences for whoever listens instead of looking. */
-export function stripsText(facts: CardFacts, words: Words): StripsText {
+export function stripsText(facts: Pick<CardFacts, 'strips'>, words: Words): StripsText {
   const pairs = facts.strips.some((strip) => strip.pairs.length + strip.missing.length > 0);
   const today = facts.strips.some((strip) => strip.today !== undefined);
   return {
