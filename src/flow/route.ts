@@ -57,10 +57,13 @@ export function placeAfter(flow: Flow, answers: Answers, question: string, chang
   return next ?? firstUnanswered(flow, answers) ?? 'review';
 }
 
-/** Where back leads from a place: to the question before it, or to review during a change from there. */
+/**
+ * Where back leads from a place: to the question before it. During a change from review it leads there, unless the
+ * change has opened a question that still wants an answer.
+ */
 export function placeBefore(flow: Flow, answers: Answers, place: Place, changing = false): Place {
   if (place === 'welcome') return 'welcome';
-  if (place === 'finished' || changing) return 'review';
+  if (place === 'finished' || (changing && firstUnanswered(flow, answers) === undefined)) return 'review';
   const asked = inPlay(flow, answers);
   const at = place === 'review' ? asked.length : asked.indexOf(place);
   return asked[at - 1] ?? 'welcome';

@@ -26,10 +26,10 @@ export const implementations = (flow: Flow, tables: Tables) => ({
       const at = placeAfter(flow, answers, question, context.changing);
       return { answers, at, changing: context.changing && at !== 'review' };
     }),
-    stepBack: assign<InterviewState, InterviewEvent, undefined, InterviewEvent, never>(({ context }) => ({
-      at: placeBefore(flow, context.answers, context.at, context.changing),
-      changing: false,
-    })),
+    stepBack: assign<InterviewState, InterviewEvent, undefined, InterviewEvent, never>(({ context }) => {
+      const at = placeBefore(flow, context.answers, context.at, context.changing);
+      return { at, changing: context.changing && at !== 'review' && at !== 'welcome' };
+    }),
     toFirst: assign<InterviewState, InterviewEvent, undefined, InterviewEvent, never>(({ context }) => ({
       at: firstPlace(flow, context.answers),
       changing: false,

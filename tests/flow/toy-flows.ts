@@ -12,10 +12,7 @@ export const toyFlow = (id: string, ...sections: readonly (readonly Question[])[
 });
 
 export const TOY_TABLES: Tables = {
-  activities: [
-    { id: 'kite-flying', group: 'sky' },
-    { id: 'puddle-jumping', group: 'ground' },
-  ],
+  activities: [{ id: 'kite-flying', group: 'sky' }],
   floors: [{ id: 'moss', group: 'outdoor' }],
   'shoe-kinds': [{ id: 'clogs', group: 'wood' }],
 };
@@ -92,10 +89,7 @@ export const KENNEL = toyFlow(
     {
       id: 'itch',
       kind: 'body-map',
-      regions: [
-        { id: 'ear', view: 'front' },
-        { id: 'paw', view: 'foot' },
-      ],
+      regions: [{ id: 'paw', view: 'foot' }],
     },
     {
       id: 'vet',

@@ -26,7 +26,7 @@ const WILL_DO: readonly (readonly [string, unknown])[] = [
   ['bank', { 'not-sure': 'mostly' }],
   ['itch', {}],
   ['itch', 'skipped'],
-  ['itch', { ear: { when: 'now', seen: true } }],
+  ['itch', { paw: { when: 'now', seen: true } }],
   ['collar', {}],
   ['collar', { width: 'wider' }],
 ];
@@ -48,9 +48,9 @@ const WILL_NOT: readonly (readonly [string, unknown, string])[] = [
   ['bank', {}, 'answer-empty'],
   ['bank', { moss: 'always' }, 'answer-not-offered'],
   ['bank', { moss: 'mostly', 'not-sure': 'mostly' }, 'answer-not-alone'],
-  ['itch', { ear: 'now' }, 'answer-not-a-mark'],
+  ['itch', { paw: 'now' }, 'answer-not-a-mark'],
   ['itch', { tail: { when: 'now', seen: true } }, 'answer-not-offered'],
-  ['itch', { ear: { when: 'someday', seen: true } }, 'answer-not-offered'],
+  ['itch', { paw: { when: 'someday', seen: true } }, 'answer-not-offered'],
   ['itch', 'none', 'answer-not-offered'],
   ['collar', { width: 'pinker' }, 'answer-not-offered'],
 ];
