@@ -186,7 +186,7 @@ export class Outcome extends LightElement {
         ${this.button('hand', () => this.askHand())}${this.button('done', () => this.go('handed'))}
         <p role="status">${this.saved ? this.say('saved') : nothing}</p>
       </div>
-      <iframe class="twin" title=${this.say('preview')} src=${blobOf(this.twin)} sandbox="allow-same-origin allow-modals"></iframe>
+      <iframe class="twin" title=${this.say('preview')} src=${blobOf(this.twin)} sandbox="allow-same-origin" @load=${whole}></iframe>
       <div class="foot">${this.button('back', () => this.go('result'))}</div>`;
   }
 
@@ -203,6 +203,13 @@ export class Outcome extends LightElement {
       </div>
       <div class="foot">${this.button('done', () => this.tell('done'), true)}</div>`;
   }
+}
+
+/** Shows the whole card: a frame that scrolls inside a page that scrolls is a trap for a thumb. */
+function whole(event: Event): void {
+  const frame = event.target as HTMLIFrameElement;
+  const height = frame.contentDocument?.documentElement.scrollHeight;
+  if (height) frame.height = String(height + 8);
 }
 
 /** What a card says apart from whether it may say it, for telling two cards apart. */
