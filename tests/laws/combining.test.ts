@@ -25,7 +25,7 @@ const anyToday = fc.record(
   },
   { requiredKeys: [] },
 ) as fc.Arbitrary<Today>;
-const RUNS = { numRuns: 600 };
+const RUNS = { numRuns: 400 };
 /** Ranges are rounded to hundredths. */
 const ROUNDING = 0.011;
 const middle = (need: Need | undefined) => (need ? (need.ideal[0] + need.ideal[1]) / 2 : Number.NaN);
