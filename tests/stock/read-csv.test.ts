@@ -325,6 +325,12 @@ describe('a stock list with something wrong in it', () => {
     for (const words of LANGUAGES) expect(said(words, findings[0] as Finding)).toContain('25');
   });
 
+  test('of a column that stands there twice, only the first is read', () => {
+    const { value } = read(`${HEADER},weight`, `${GOOD},999`);
+    expect(value?.shoes[0]?.numbers.mass).toBe(245);
+    expect(value?.boxes[0]?.extra).toBeUndefined();
+  });
+
   test('line numbers stay true past line breaks inside quotes', () => {
     const { value, findings } = read(
       HEADER,
