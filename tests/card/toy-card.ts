@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { CardFacts, CardPair } from '../../src/card/card.ts';
+import { drawCard } from '../../src/card/draw-card.ts';
 import type { FontBytes } from '../../src/card/font/metrics.ts';
 import { measureOf } from '../../src/card/font/metrics.ts';
 import type { Template } from '../../src/card/template.ts';
@@ -225,3 +226,8 @@ export const referFacts: CardFacts = {
   tasks: { gentle: [], moving: [], needsFitter: false },
   advice: [],
 };
+
+/** A toy card, laid out and drawn. */
+export async function toyPdf(facts: CardFacts, format: string, language: 'en' | 'de' = 'en'): Promise<Uint8Array> {
+  return (await drawCard(facts, toyWordsOf(language), toyTemplate(format), fonts)).pdf;
+}
