@@ -14,7 +14,7 @@ test('the schema files that editors read are those the check uses', () => {
 
 test('a misspelt word in a question is refused, not passed over', () => {
   expect(flowSchema.safeParse(FITTING).success).toBe(true);
-  const misspelt = structuredClone(FITTING) as { sections: { questions: object[] }[] };
+  const misspelt = structuredClone(FITTING) as unknown as { sections: { questions: object[] }[] };
   Object.assign(misspelt.sections[0]?.questions[0] ?? {}, { askwhen: { answered: 'reason' } });
   expect(flowSchema.safeParse(misspelt).success).toBe(false);
 });

@@ -152,8 +152,8 @@ describe('the machine', () => {
   test('is small: one state per question, and one transition per place from landing', () => {
     const { config } = interviewMachine(FITTING, FITTING_TABLES);
     const questions = FITTING.sections.flatMap((section) => section.questions);
-    expect(Object.keys(config.states?.asking?.states ?? {})).toEqual(questions.map(({ id }) => id));
-    expect(config.states?.landing?.always).toHaveLength(questions.length + 3);
+    expect(Object.keys(config.states?.['asking']?.states ?? {})).toEqual(questions.map(({ id }) => id));
+    expect(config.states?.['landing']?.always).toHaveLength(questions.length + 3);
   });
 
   test('is refused before it runs if an action or a guard is missing', () => {

@@ -2,8 +2,7 @@ import { z } from 'zod';
 import { GRADES, KNOWN } from '../knowledge.ts';
 
 /** What every id in the content looks like. */
-export const ID_PATTERN = /^[a-z][a-z0-9-]*$/;
-export const idSchema = z.string().regex(ID_PATTERN);
+export const idSchema = z.string().regex(/^[a-z][a-z0-9-]*$/);
 /** An option may also begin with a number: `65-plus`. */
 export const optionIdSchema = z.string().regex(/^[a-z0-9][a-z0-9-]*$/);
 
