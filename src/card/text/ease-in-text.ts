@@ -61,7 +61,7 @@ function shareText(share: number, words: Words): string {
  *
  * @example
  * simpleShare(0.25) // { some: 1, of: 4 }
- * simpleShare(0.3) // { some: 1, of: 3 }: nearer than 1 in 4
+ * simpleShare(0.3) // { some: 3, of: 10 }
  * simpleShare(1) // { some: 1, of: 1 }
  */
 export function simpleShare(share: number): { readonly some: number; readonly of: number } {
