@@ -13,7 +13,7 @@ import {
 } from './observation.ts';
 
 /** What a shoe worn today can measure, in the attribute table's units: grams, then millimetres (common practice). */
-const SHOE_RANGES = {
+export const SHOE_RANGES = {
   mass: [50, 1500],
   'heel-stack': [0, 80],
   'forefoot-stack': [0, 80],

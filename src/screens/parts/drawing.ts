@@ -7,6 +7,7 @@ type Drawings = Readonly<Record<string, string>>;
 const SETS = {
   activities: () => import('../drawings/activities.ts'),
   floors: () => import('../drawings/floors.ts'),
+  feet: () => import('../drawings/feet.ts'),
 } as const;
 export type DrawingSet = keyof typeof SETS;
 
