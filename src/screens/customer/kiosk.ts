@@ -6,12 +6,13 @@ import type { Answer } from '../../flow/answers.ts';
 import type { Flow, Question } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import { questionsOf, routeOf } from '../../flow/route.ts';
+import type { IdleTimes } from '../../interview/idle.ts';
 import { FRESH, type InterviewState } from '../../interview/interview-state.ts';
 import { interviewMachine } from '../../interview/machine.ts';
 import { restoredInterview, savedInterview } from '../../interview/saved.ts';
 import { DraftKeeper } from '../../storage/draft.ts';
 import type { Store } from '../../storage/store.ts';
-import { nextTicket, putTicket, type Ticket } from '../../storage/tickets.ts';
+import { nextTicket, putTicket, TICKET_WORDS, type Ticket } from '../../storage/tickets.ts';
 import { freshVisit } from '../../visit/fresh-visit.ts';
 import type { Hold, Visit } from '../../visit/visit.ts';
 import { withoutHealth } from '../../visit/without-health.ts';
@@ -21,7 +22,7 @@ import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
-import './idle-watch.ts';
+import { IDLE_TIMES } from './idle-watch.ts';
 import './question-screen.ts';
 import './review-screen.ts';
 import './stub.ts';
@@ -31,6 +32,12 @@ export interface Rest {
   readonly line: LineClient;
   readonly shop: Shop;
 }
+/** Where nothing can be counted, the minute of the day tells tickets apart. */
+function ticketByClock(): TicketName {
+  const now = new Date();
+  return { word: TICKET_WORDS[0], number: now.getHours() * 60 + now.getMinutes() };
+}
+
 type TicketName = { readonly word: string; readonly number: number };
 
 /** The customer's kiosk, from welcome to the card. It shows what the interview's machine says and keeps no view of its own. */
@@ -44,6 +51,9 @@ export class Kiosk extends LightElement {
   /** What only the result needs, loaded while the customer answers. */
   @property({ attribute: false }) loadRest!: () => Promise<Rest>;
   @property({ type: Boolean }) demo = false;
+  /** Where to open instead of the welcome: for the page that shows every screen state. */
+  @property({ attribute: false }) opening: InterviewState | undefined;
+  @property({ attribute: false }) idleTimes: IdleTimes = IDLE_TIMES;
 
   @state() private words: Words | undefined;
   @state() private ticket: TicketName | undefined;
@@ -51,6 +61,8 @@ export class Kiosk extends LightElement {
   @state() private resumable: InterviewState | undefined;
   @state() private startedAt = '';
   @state() private rest: Rest | undefined;
+  /** The fitter's screens are in front: with a card's code from the address, or with none. */
+  @state() private bench: { readonly code: string } | undefined;
 
   private draft: DraftKeeper<unknown> | undefined;
   private machine: ReturnType<typeof interviewMachine> | undefined;
@@ -74,7 +86,16 @@ export class Kiosk extends LightElement {
     setDisplay({ language: this.words.language, direction: this.words.direction });
     if (!this.store.lasting) this.noteCode = 'no-storage';
     await this.offerDraft();
-    this.begin(FRESH);
+    this.begin(this.opening ?? FRESH);
+    if (this.opening) await this.prepare();
+    if (location.hash.startsWith('#c=')) void this.openBench(location.hash);
+  }
+
+  /** The code leaves the address at once, so that no later customer finds it there. */
+  private async openBench(code: string): Promise<void> {
+    if (code) history.replaceState(null, '', location.pathname + location.search);
+    await Promise.all([import('../fitter/bench.ts'), this.prepare()]);
+    if (this.rest) this.bench = { code };
   }
 
   /** A draft of a moment ago is offered, never shown: it may be somebody else's. A damaged one is dropped, and said. */
@@ -82,14 +103,15 @@ export class Kiosk extends LightElement {
     this.draft = this.freshDraft();
     const record = await this.draft.load().catch(() => undefined);
     if (record === undefined) return;
-    const { interview, ticket, startedAt } = record as Readonly<Record<string, unknown>>;
+    const { interview, ticket, startedAt } = Object(record) as Readonly<Record<string, unknown>>;
     const restored = restoredInterview(this.flow, this.tables, interview);
     if (!restored.value) {
       this.noteCode = 'draft-foreign';
       await this.store.delete('draft', 'draft');
       return;
     }
-    if (restored.findings.length > 0) this.noteCode = 'draft-changed';
+    // A visit broken off at its result goes on from review: nothing was lost, and nothing need be said.
+    if (restored.findings.some(({ code }) => code !== 'saved-place-moved')) this.noteCode = 'draft-changed';
     this.resumable = restored.value;
     this.ticket = ticket as TicketName | undefined;
     this.startedAt = String(startedAt ?? '');
@@ -120,7 +142,7 @@ export class Kiosk extends LightElement {
     this.noteCode = this.store.lasting ? '' : 'no-storage';
     this.draft = this.freshDraft();
     this.startedAt = new Date().toISOString();
-    this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => undefined);
+    this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => ticketByClock());
     this.interview.actor?.send({ type: 'start' });
     void this.prepare();
   }
@@ -158,6 +180,13 @@ export class Kiosk extends LightElement {
     void rest.line.warm(language);
   }
 
+  /** The fitter may have changed the language; the next customer starts with it. */
+  private leaveBench(): void {
+    this.bench = undefined;
+    this.shownPlace = '';
+    void this.speak(document.documentElement.lang);
+  }
+
   private async speak(language: string): Promise<void> {
     this.words = await this.loadWords(language, this.rest !== undefined);
     setDisplay({ language, direction: this.words.direction });
@@ -179,6 +208,18 @@ export class Kiosk extends LightElement {
     const { words } = this;
     const context = this.interview.actor?.getSnapshot().context;
     if (!words || !context) return nothing;
+    if (this.bench && this.rest) {
+      return html`<lw-bench
+        .flow=${this.flow}
+        .tables=${this.tables}
+        .store=${this.store}
+        .loadWords=${this.loadWords}
+        .line=${this.rest.line}
+        .shop=${this.rest.shop}
+        .code=${this.bench.code}
+        @leave=${() => this.leaveBench()}
+      ></lw-bench>`;
+    }
     return html`<div class="tag">
         <lw-stub
           .flow=${this.flow}
@@ -194,7 +235,7 @@ export class Kiosk extends LightElement {
       ${
         context.at === 'welcome'
           ? nothing
-          : html`<lw-idle-watch .words=${words} @wiped=${() => this.wipe('idle')}></lw-idle-watch>`
+          : html`<lw-idle-watch .words=${words} .times=${this.idleTimes} @wiped=${() => this.wipe('idle')}></lw-idle-watch>`
       }`;
   }
 
@@ -207,6 +248,7 @@ export class Kiosk extends LightElement {
         .note=${this.noteText(words)}
         @begin=${() => this.start()}
         @resume=${() => this.resume()}
+        @staff=${() => this.openBench('')}
         @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
       ></lw-welcome>`;
     }

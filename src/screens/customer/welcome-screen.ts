@@ -13,7 +13,7 @@ export class WelcomeScreen extends LightElement {
   @property() shopName = '';
   @property() note = '';
 
-  private tell(what: 'begin' | 'resume'): void {
+  private tell(what: 'begin' | 'resume' | 'staff'): void {
     this.dispatchEvent(new CustomEvent(what));
   }
 
@@ -60,6 +60,7 @@ export class WelcomeScreen extends LightElement {
             </div>`
       }
       <p class="soft small">${say('medical')}</p>
+      <button type="button" class="link" data-act="staff" @click=${() => this.tell('staff')}>${say('shop')}</button>
     </div>`;
   }
 }

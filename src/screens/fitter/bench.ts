@@ -1,0 +1,279 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Shop } from '../../card/shop.ts';
+import type { Flow } from '../../flow/format.ts';
+import type { Tables } from '../../flow/options.ts';
+import { IDLE_LOCK } from '../../storage/pin.ts';
+import { wipeOver } from '../../storage/retention.ts';
+import type { Store } from '../../storage/store.ts';
+import type { Words } from '../../words/words.ts';
+import type { LineClient } from '../../worker/line-client.ts';
+import '../look/bench.css';
+import '../look/result.css';
+import { setDisplay } from '../parts/display.ts';
+import { LightElement } from '../parts/light-element.ts';
+import { LANGUAGES } from '../parts/word-files.ts';
+import './pin-screen.ts';
+import { SHORTCUTS, shortcutOf } from './shortcuts.ts';
+import './ticket-work.ts';
+import type { TicketWork } from './ticket-work.ts';
+import './tickets-screen.ts';
+
+/** How often the idle lock and the end of the day are looked at, milliseconds. */
+const LOOK_EVERY = 15_000;
+/** A visit is kept to the end of its day at most; a shop may say less. Minutes. */
+const WHOLE_DAY = 24 * 60;
+
+/** The fitter's screens: locked behind the shop's PIN, then today's tickets, and each open one in a tab of its own. */
+@customElement('lw-bench')
+export class Bench extends LightElement {
+  @property({ attribute: false }) flow!: Flow;
+  @property({ attribute: false }) tables!: Tables;
+  @property({ attribute: false }) store!: Store;
+  @property({ attribute: false }) line!: LineClient;
+  @property({ attribute: false }) shop!: Shop;
+  @property({ attribute: false }) loadWords!: (language: string, all: boolean) => Promise<Words>;
+  @property({ type: Number }) keepMinutes = WHOLE_DAY;
+  /** The address a card's code came in, opened after the PIN. */
+  @property() code = '';
+
+  @state() private words: Words | undefined;
+  @state() private initials = '';
+  @state() private openIds: readonly string[] = [];
+  @state() private at = 'tickets';
+  @state() private keys = true;
+  @state() private noteCode = '';
+  private lastTouch = Date.now();
+  private timer: ReturnType<typeof setInterval> | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.start();
+    this.timer = setInterval(() => void this.look(), LOOK_EVERY);
+    document.addEventListener('keydown', this.pressed);
+    document.addEventListener('pointerdown', this.touched, { passive: true });
+  }
+
+  override disconnectedCallback(): void {
+    clearInterval(this.timer);
+    document.removeEventListener('keydown', this.pressed);
+    document.removeEventListener('pointerdown', this.touched);
+    super.disconnectedCallback();
+  }
+
+  private async start(): Promise<void> {
+    this.words = await this.loadWords(document.documentElement.lang, true);
+    const kept = await this.store.get<{ readonly keys: boolean }>('shop', 'bench').catch(() => undefined);
+    this.keys = kept?.keys ?? true;
+    await this.look();
+    this.focusHeading();
+  }
+
+  /** Locks after a long rest, and lets go of visits whose day is over. A clock set back counts as a long rest. */
+  private async look(): Promise<void> {
+    const rest = Date.now() - this.lastTouch;
+    if (this.initials && (rest > IDLE_LOCK || rest < 0)) this.lock('idle');
+    const gone = await wipeOver(this.store, new Date(), this.keepMinutes).catch(() => []);
+    const shown = gone.filter((id) => this.openIds.includes(id));
+    if (shown.length === 0) return;
+    for (const id of shown) this.shut(id);
+    this.noteCode = 'day-over';
+  }
+
+  private readonly touched = (): void => {
+    this.lastTouch = Date.now();
+  };
+
+  private readonly pressed = (event: KeyboardEvent): void => {
+    this.touched();
+    if (!this.keys || !this.initials) return;
+    const shortcut = shortcutOf(event);
+    if (!shortcut) return;
+    event.preventDefault();
+    if (shortcut === 'tickets') this.go('tickets');
+    else [...this.querySelectorAll<TicketWork>('lw-ticket')].find(({ active }) => active)?.act(shortcut);
+  };
+
+  private unlocked(initials: string): void {
+    this.initials = initials;
+    this.noteCode = '';
+    this.touched();
+    this.focusHeading();
+  }
+
+  private lock(noteCode = ''): void {
+    this.initials = '';
+    this.noteCode = noteCode;
+    this.focusHeading();
+  }
+
+  private openTicket(id: string): void {
+    this.code = '';
+    this.openIds = [...new Set([...this.openIds, id])];
+    this.go(id);
+  }
+
+  private shut(id: string): void {
+    this.openIds = this.openIds.filter((each) => each !== id);
+    if (this.at === id) this.go('tickets');
+  }
+
+  private go(to: string): void {
+    this.at = to;
+    this.noteCode = '';
+    window.scrollTo(0, 0);
+    this.focusHeading();
+  }
+
+  private closed(id: string): void {
+    this.shut(id);
+    this.noteCode = 'closed';
+    void this.look();
+  }
+
+  private focusHeading(): void {
+    void this.updateComplete.then(() =>
+      requestAnimationFrame(() => this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true })),
+    );
+  }
+
+  private async speak(language: string): Promise<void> {
+    this.words = await this.loadWords(language, true);
+    setDisplay({ language, direction: this.words.direction });
+  }
+
+  private async switchKeys(on: boolean): Promise<void> {
+    this.keys = on;
+    await this.store.put('shop', 'bench', { keys: on }).catch(() => undefined);
+  }
+
+  protected override render() {
+    const { words } = this;
+    if (!words) return nothing;
+    return html`<div class="bench">
+      <header class="bench-head">
+        <span class="hole" aria-hidden="true"></span>
+        <p class="bench-name">
+          <strong>${words.say('bench.title')}</strong>
+          <span>${this.shop.name}${this.initials ? ` · ${this.initials}` : ''}</span>
+        </p>
+        ${this.initials ? this.tabs(words) : nothing} ${this.controls(words)}
+      </header>
+      <main class="bench-page" data-at=${this.initials ? this.at : 'locked'}>
+        ${this.initials ? this.place(words) : this.locked(words)}
+      </main>
+    </div>`;
+  }
+
+  private locked(words: Words) {
+    return html`<lw-pin
+      .words=${words}
+      .store=${this.store}
+      .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
+      @unlocked=${(event: CustomEvent<string>) => this.unlocked(event.detail)}
+      @forgotten=${() => {
+        this.openIds = [];
+        this.at = 'tickets';
+      }}
+      @leave=${() => this.dispatchEvent(new CustomEvent('leave'))}
+    ></lw-pin>`;
+  }
+
+  private tabs(words: Words) {
+    const tab = (id: string, label: string) => html`<button
+      type="button"
+      class="tab"
+      aria-current=${this.at === id ? 'page' : nothing}
+      @click=${() => this.go(id)}
+    >
+      ${label}
+    </button>`;
+    return html`<nav class="tabs" aria-label=${words.say('bench.tabs')}>
+      ${tab('tickets', words.say('bench.allTickets'))} ${this.openIds.map((id) => tab(id, id))}
+    </nav>`;
+  }
+
+  private controls(words: Words) {
+    return html`<div class="bench-acts">
+      ${LANGUAGES.filter((language) => language !== words.language).map(
+        (language) => html`<button type="button" class="link" lang=${language} @click=${() => this.speak(language)}>
+          ${new Intl.DisplayNames([language], { type: 'language' }).of(language)}
+        </button>`,
+      )}
+      ${
+        this.initials
+          ? html`<button
+              type="button"
+              class="link"
+              data-act="lock"
+              @click=${() => {
+                this.lock();
+                this.dispatchEvent(new CustomEvent('leave'));
+              }}
+            >
+              ${words.say('bench.lock')}
+            </button>`
+          : nothing
+      }
+    </div>`;
+  }
+
+  private place(words: Words) {
+    const tickets =
+      this.at === 'tickets'
+        ? html`<lw-tickets
+          .words=${words}
+          .store=${this.store}
+          .flow=${this.flow}
+          .tables=${this.tables}
+          .line=${this.line}
+          .code=${this.code}
+          .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
+          @open-ticket=${(event: CustomEvent<string>) => this.openTicket(event.detail)}
+        ></lw-tickets>
+        ${this.keyList(words)}`
+        : nothing;
+    return html`${tickets}
+    ${repeat(
+      this.openIds,
+      (id) => id,
+      (id) => html`<lw-ticket
+          .ticketId=${id}
+          .active=${id === this.at}
+          .store=${this.store}
+          .flow=${this.flow}
+          .tables=${this.tables}
+          .words=${words}
+          .line=${this.line}
+          .shop=${this.shop}
+          .initials=${this.initials}
+          @ticket-closed=${(event: CustomEvent<string>) => this.closed(event.detail)}
+        ></lw-ticket>`,
+    )}`;
+  }
+
+  private keyList(words: Words) {
+    return html`<section class="keys">
+      <label class="check"
+        ><input
+          type="checkbox"
+          .checked=${this.keys}
+          @change=${(event: Event) => this.switchKeys((event.target as HTMLInputElement).checked)}
+        /><span>${words.say('bench.keys.use')}</span></label
+      >
+      ${
+        this.keys
+          ? html`<dl>
+              ${Object.entries(SHORTCUTS).map(
+                ([key, what]) => html`<div>
+                  <dt><kbd>${key.toUpperCase()}</kbd></dt>
+                  <dd>${what === 'tickets' ? words.say('bench.allTickets') : words.say(what === 'undo' ? 'bench.undo' : `bench.view.${what}`)}</dd>
+                </div>`,
+              )}
+            </dl>`
+          : nothing
+      }
+    </section>`;
+  }
+}

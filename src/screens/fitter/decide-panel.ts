@@ -1,0 +1,242 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Copy } from '../../card/card.ts';
+import type { Shop } from '../../card/shop.ts';
+import { afterTryOn } from '../../shortlist/after-try-on.ts';
+import type { Choice } from '../../visit/visit.ts';
+import type { Words } from '../../words/words.ts';
+import type { BenchLine } from '../../worker/bench-line.ts';
+import type { LineClient } from '../../worker/line-client.ts';
+import type { CardOrder } from '../../worker/line-service.ts';
+import { LightElement } from '../parts/light-element.ts';
+import { printPage } from '../parts/print-page.ts';
+import { savePdf } from '../parts/save-pdf.ts';
+import { ChangeEvent } from './bench-event.ts';
+import { type BenchPair, labelsText, pairsOn } from './bench-pairs.ts';
+import type { BenchTicket } from './bench-ticket.ts';
+import { dayOf } from './day.ts';
+
+const NO_PAIR = [
+  'keeps-old',
+  'other-shop',
+  'not-in-size',
+  'price',
+  'thinks-it-over',
+  'clinician-first',
+  'other',
+] as const;
+/** Weeks until a follow-up when no ease-in plan says otherwise. Common practice. */
+const FOLLOW_UP = 2;
+
+/** The end of a visit: a pair, a second choice, or none and why; then both copies of the card, and the ticket closes. */
+@customElement('lw-decide')
+export class DecidePanel extends LightElement {
+  @property({ attribute: false }) ticket!: BenchTicket;
+  @property({ attribute: false }) work!: BenchLine;
+  @property({ attribute: false }) words!: Words;
+  @property({ attribute: false }) line!: LineClient;
+  @property({ attribute: false }) shop!: Shop;
+  /** The hold stops the line: nothing is sold. */
+  @property({ type: Boolean }) stopped = false;
+
+  @state() private preview: { readonly copy: Copy; readonly url: string } | undefined;
+  @state() private saying = '';
+  @state() private closing = false;
+
+  override disconnectedCallback(): void {
+    this.dropPreview();
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has('ticket') && this.preview) this.dropPreview();
+  }
+
+  private dropPreview(): void {
+    if (this.preview) URL.revokeObjectURL(this.preview.url);
+    this.preview = undefined;
+  }
+
+  private say(key: string, data?: Readonly<Record<string, string | number>>): string {
+    return this.words.say(`bench.decide.${key}`, data);
+  }
+
+  private choose(choice: Choice): void {
+    this.closing = false;
+    this.dispatchEvent(new ChangeEvent(({ visit, ...rest }) => ({ ...rest, visit: { ...visit, choice } })));
+  }
+
+  private wantsHealth(printHealth: boolean): void {
+    this.dispatchEvent(new ChangeEvent(({ visit, ...rest }) => ({ ...rest, visit: { ...visit, printHealth } })));
+  }
+
+  private order(copy: Copy): CardOrder {
+    const { visit, id } = this.ticket;
+    return {
+      visit,
+      shop: this.shop,
+      date: dayOf(new Date()),
+      ticket: id,
+      origin: location.origin + location.pathname.replace(/[^/]*$/, '').replace(/\/$/, ''),
+      copy,
+      format: this.shop.cardFormat,
+      language: copy === 'fitter' ? this.words.language : visit.language,
+    };
+  }
+
+  private async make(copy: Copy, how: 'preview' | 'print' | 'save'): Promise<void> {
+    this.saying = this.say('drawing');
+    try {
+      if (how === 'save') {
+        const name = this.ticket.id.replace(/\s+/g, '-');
+        savePdf(await this.line.pdf(this.order(copy)), copy === 'fitter' ? `${name}-fitter.pdf` : `${name}.pdf`);
+      } else {
+        const page = await this.line.twin(this.order(copy));
+        if (how === 'print') printPage(page);
+        else {
+          this.dropPreview();
+          this.preview = { copy, url: URL.createObjectURL(new Blob([page], { type: 'text/html;charset=utf-8' })) };
+        }
+      }
+      this.saying = how === 'save' ? this.words.say('result.saved') : '';
+    } catch (reason) {
+      console.error(reason);
+      this.saying = this.say('failed');
+    }
+  }
+
+  protected override render() {
+    const { choice } = this.ticket.visit;
+    return html`${this.stopped ? html`<p class="said">${this.say('stopped')}</p>` : this.pairs()} ${this.none()}
+      ${choice ? this.card(choice) : html`<p class="soft">${this.say('chooseFirst')}</p>`}`;
+  }
+
+  private pairs() {
+    const { visit } = this.ticket;
+    const { choice } = visit;
+    const pairs = pairsOn(this.work);
+    const { order, aboutTheSame } = afterTryOn(
+      pairs.map(({ entry }) => entry.shoe.id),
+      visit.tryOns,
+    );
+    const sorted = order.flatMap((id) => pairs.find(({ entry }) => entry.shoe.id === id) ?? []);
+    const name = (id: string) => pairs.find(({ entry }) => entry.shoe.id === id)?.entry.shoe.name ?? id;
+    if (sorted.length === 0) return html`<p class="soft">${this.say('noPairs')}</p>`;
+    const chosen = choice?.kind === 'pair' ? choice : undefined;
+    return html`<fieldset class="decide">
+        <legend><h2>${this.say('chosen')}</h2></legend>
+        ${aboutTheSame.map(([one, other]) => html`<p class="soft">${this.words.say('after-try-on.about-the-same', { one: name(one), other: name(other) })}</p>`)}
+        ${sorted.flatMap((pair) => pair.entry.boxes.slice(0, 2).map((fit) => this.box(pair, fit.box.id, chosen)))}
+      </fieldset>
+      ${
+        chosen && sorted.length > 1
+          ? html`<fieldset class="decide">
+              <legend><h2>${this.say('second')}</h2></legend>
+              ${this.secondChoice(undefined, chosen)}
+              ${sorted.filter(({ entry }) => entry.shoe.id !== chosen.shoe).map((pair) => this.secondChoice(pair, chosen))}
+            </fieldset>`
+          : nothing
+      }`;
+  }
+
+  private box({ letter, entry }: BenchPair, box: string, chosen: Extract<Choice, { kind: 'pair' }> | undefined) {
+    const { shoe, boxes } = entry;
+    const own = boxes.find((fit) => fit.box.id === box)?.box;
+    if (!own) return nothing;
+    return html`<label class="choice plain"
+      ><input
+        type="radio"
+        name="chosen"
+        value=${box}
+        .checked=${chosen?.box === box}
+        @change=${() => this.choose({ kind: 'pair', shoe: shoe.id, box, ...(chosen?.second && chosen.second !== shoe.id ? { second: chosen.second } : {}) })}
+      /><span><strong>${letter} ${shoe.name}</strong> ${labelsText(own, this.words)} · ${this.words.say('card.fetch.shelf', { place: own.place })}</span></label
+    >`;
+  }
+
+  private secondChoice(pair: BenchPair | undefined, chosen: Extract<Choice, { kind: 'pair' }>) {
+    const id = pair?.entry.shoe.id;
+    const { second: _second, ...rest } = chosen;
+    return html`<label class="choice plain"
+      ><input
+        type="radio"
+        name="second"
+        value=${id ?? ''}
+        .checked=${chosen.second === id}
+        @change=${() => this.choose(id === undefined ? rest : { ...rest, second: id })}
+      /><span>${pair ? html`<strong>${pair.letter} ${pair.entry.shoe.name}</strong>` : this.say('noSecond')}</span></label
+    >`;
+  }
+
+  private none() {
+    const { choice } = this.ticket.visit;
+    return html`<fieldset class="decide none">
+      <legend><h2>${this.say('none')}</h2></legend>
+      ${NO_PAIR.map(
+        (reason) => html`<label class="choice plain"
+          ><input
+            type="radio"
+            name="chosen"
+            value=${reason}
+            .checked=${choice?.kind === 'none' && choice.reason === reason}
+            @change=${() => this.choose({ kind: 'none', reason })}
+          /><span>${this.words.say(`lacks.no-sale.${reason}`)}</span></label
+        >`,
+      )}
+    </fieldset>`;
+  }
+
+  private card(choice: Choice) {
+    const { visit } = this.ticket;
+    const entry =
+      choice.kind === 'pair' ? pairsOn(this.work).find((pair) => pair.entry.shoe.id === choice.shoe)?.entry : undefined;
+    const weeks = entry?.easeIn?.weeks.at(-1)?.week ?? FOLLOW_UP;
+    return html`<section class="final">
+      <h2>${this.say('card')}</h2>
+      <label class="check"
+        ><input
+          type="checkbox"
+          .checked=${visit.printHealth === true}
+          @change=${(event: Event) => this.wantsHealth((event.target as HTMLInputElement).checked)}
+        /><span>${this.say('printHealth')}</span></label
+      >
+      ${this.copy('customer')} ${this.copy('fitter')}
+      <p role="status">${this.saying}</p>
+      ${
+        this.preview
+          ? html`<iframe class="twin" title=${this.say(`copy-${this.preview.copy}`)} src=${this.preview.url} sandbox="allow-same-origin allow-modals"></iframe>`
+          : nothing
+      }
+      ${choice.kind === 'pair' ? html`<p class="said">${this.say('followUp', { count: weeks })}</p>` : nothing}
+      ${this.close()}
+    </section>`;
+  }
+
+  private copy(copy: Copy) {
+    const language = new Intl.DisplayNames([this.words.language], { type: 'language' });
+    const { language: code } = this.order(copy);
+    const button = (how: 'preview' | 'print' | 'save', main = false) =>
+      html`<button type="button" class=${main ? 'button main' : 'button'} data-card=${`${copy}-${how}`} @click=${() => this.make(copy, how)}>
+        ${this.say(how)}
+      </button>`;
+    return html`<div class="line copy" role="group" aria-label=${this.say(`copy-${copy}`)}>
+      <p><strong>${this.say(`copy-${copy}`)}</strong> <span class="soft">${language.of(code) ?? code}</span></p>
+      ${button('save', copy === 'customer')}${button('print')}${button('preview')}
+    </div>`;
+  }
+
+  private close() {
+    if (!this.closing) {
+      return html`<button type="button" class="button main" data-act="close" @click=${() => (this.closing = true)}>${this.say('close')}</button>`;
+    }
+    return html`<div class="said">
+      <div>
+        <p>${this.say('closeAsk')}</p>
+        <div class="line">
+          <button type="button" class="button main" data-act="close-yes" @click=${() => this.dispatchEvent(new CustomEvent('close-ticket'))}>${this.say('closeYes')}</button>
+          <button type="button" class="button" @click=${() => (this.closing = false)}>${this.say('closeNo')}</button>
+        </div>
+      </div>
+    </div>`;
+  }
+}

@@ -1,0 +1,107 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Answer, Answers } from '../../flow/answers.ts';
+import type { Question } from '../../flow/format.ts';
+import type { Tables } from '../../flow/options.ts';
+import type { Words } from '../../words/words.ts';
+import '../customer/question-screen.ts';
+import { answerText } from '../parts/answer-text.ts';
+import { LightElement } from '../parts/light-element.ts';
+import { offeredWithLabels } from '../parts/option-labels.ts';
+
+/** Reasons in one tap; their words are `bench.reason.<id>`. Any other is typed. */
+export const ONE_TAP_REASONS = ['asked-again', 'seen', 'measured', 'tried-on', 'mistapped'] as const;
+/** The reason that needs no tap: nobody had answered before. */
+export const ASKED_NOW = 'asked-now';
+
+export interface Edited {
+  readonly value: Answer;
+  readonly reason: string;
+}
+
+/** One answer changed in its place, with the customer's own question; then why, in one tap or in words. */
+@customElement('lw-edit-answer')
+export class EditAnswer extends LightElement {
+  @property({ attribute: false }) question!: Question;
+  @property({ attribute: false }) answer: Answer | undefined;
+  /** What the other answers come to, for the options offered. */
+  @property({ attribute: false }) inPlay: Answers = {};
+  @property({ attribute: false }) tables!: Tables;
+  @property({ attribute: false }) words!: Words;
+
+  @state() private given: Answer | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.updateComplete.then(() => this.querySelector<HTMLElement>('#ask')?.focus());
+  }
+
+  private finish(reason: string): void {
+    const { given } = this;
+    if (given === undefined || reason.trim() === '') return;
+    const detail: Edited = { value: given, reason: reason.trim() };
+    this.dispatchEvent(new CustomEvent('edited', { detail }));
+  }
+
+  private answered(event: CustomEvent<{ value: Answer }>): void {
+    event.stopPropagation();
+    this.given = event.detail.value;
+    if (this.answer === undefined) this.finish(ASKED_NOW);
+    void this.updateComplete.then(() => this.querySelector<HTMLElement>('#ask')?.focus());
+  }
+
+  private cancel(): void {
+    this.dispatchEvent(new CustomEvent('kept'));
+  }
+
+  protected override render() {
+    const { words, question } = this;
+    const keep = html`<button type="button" class="button" @click=${this.cancel}>${words.say('bench.edit.keep')}</button>`;
+    if (this.given !== undefined) return this.askWhy(this.given, keep);
+    return html`<lw-question
+      class="in-place"
+      data-question=${question.id}
+      .question=${question}
+      .answer=${this.answer}
+      .offered=${offeredWithLabels(question, this.tables, this.inPlay, words)}
+      .words=${words}
+      .back=${keep}
+      @answered=${this.answered}
+    ></lw-question>`;
+  }
+
+  private askWhy(given: Answer, keep: unknown) {
+    const { words } = this;
+    const say = (key: string) => words.say(`bench.edit.${key}`);
+    return html`<div class="in-place why-changed">
+      <h2 id="ask" tabindex="-1">${say('why')}</h2>
+      <p>${say('new')} <strong>${answerText(this.question, given, words)}</strong></p>
+      <ul class="reason-taps">
+        ${ONE_TAP_REASONS.map(
+          (id) => html`<li>
+            <button type="button" class="button" data-reason=${id} @click=${() => this.finish(id)}>
+              ${words.say(`bench.reason.${id}`)}
+            </button>
+          </li>`,
+        )}
+      </ul>
+      <form
+        class="line"
+        @submit=${(event: Event) => {
+          event.preventDefault();
+          this.finish(String(new FormData(event.target as HTMLFormElement).get('reason') ?? ''));
+        }}
+      >
+        <label class="field"><span>${say('other')}</span><input type="text" name="reason" maxlength="200" autocomplete="off" /></label>
+        <button type="submit" class="button">${say('save')}</button>
+      </form>
+      <div class="foot">${keep ?? nothing}</div>
+    </div>`;
+  }
+}
+
+/** A reason as kept: a one-tap id in this language's words, or what was typed. */
+export function reasonText(reason: string, words: Words): string {
+  const key = `bench.reason.${reason}`;
+  return /^[a-z-]+$/.test(reason) && words.has(key) ? words.say(key) : reason;
+}

@@ -1,0 +1,37 @@
+import { compareLineUps, type Moved } from '../../shortlist/compare.ts';
+import { partsOf } from '../../shortlist/parts-of.ts';
+import type { Words } from '../../words/words.ts';
+import type { BenchLine } from '../../worker/bench-line.ts';
+import type { BenchNotes } from './bench-ticket.ts';
+import { reasonText } from './edit-answer.ts';
+import { fromText, mustText } from './why-text.ts';
+
+/** What moved between two lines of one ticket, line-up by line-up where both have it. */
+export function movedBetween(before: BenchLine, after: BenchLine): readonly Moved[] {
+  const parts = ({ line }: BenchLine) => partsOf(line.profile);
+  const moved = after.line.shortlist.lineUps.flatMap((lineUp) => {
+    const was = before.line.shortlist.lineUps.find((each) => each.for === lineUp.for);
+    const part = parts(after).find((each) => each.for === lineUp.for);
+    const partWas = parts(before).find((each) => each.for === lineUp.for);
+    return was && part && partWas ? compareLineUps({ lineUp: was, ...partWas }, { lineUp, ...part }) : [];
+  });
+  return [...new Map(moved.map((each) => [each.shoe.id, each])).values()];
+}
+
+/** Each move in a sentence with its cause. */
+export function movedText({ shoe, what, by, from }: Moved, notes: BenchNotes, words: Words): string {
+  const moved = words.say(`moved.${what}`, { shoe: shoe.name });
+  const aside = notes.aside.find((each) => each.shoe === shoe.id);
+  if (what === 'went-out' && aside) {
+    return words.say('bench.moved.aside', { moved, reason: reasonText(aside.reason, words) });
+  }
+  if (by === undefined) return words.say('moved.others', { moved });
+  const strip = `card.strip.${by}.name`;
+  const cause = words.has(strip)
+    ? words.say(strip)
+    : mustText({ attribute: by, value: '' }, words).replace(/[:\s]+$/, '');
+  const [first] = from;
+  return first === undefined
+    ? words.say('moved.by', { moved, what: cause })
+    : words.say('moved.because', { moved, what: cause, question: fromText(first, words) });
+}

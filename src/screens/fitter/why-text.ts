@@ -1,0 +1,65 @@
+import type { AttributeKey } from '../../attributes/attributes.ts';
+import { sayValue } from '../../attributes/say-value.ts';
+import { mustName } from '../../card/text/pairs-text.ts';
+import type { Must, Need } from '../../profile/profile.ts';
+import type { Why } from '../../profile/why.ts';
+import type { Words } from '../../words/words.ts';
+
+/** From these importances on a need is called so. Our choice: thirds of the scale. */
+const MUCH = 2 / 3;
+const SOME = 1 / 3;
+
+export const importanceText = ({ importance }: Pick<Need, 'importance'>, words: Words): string =>
+  words.say(`bench.importance.${importance >= MUCH ? 'much' : importance >= SOME ? 'some' : 'little'}`);
+
+/** A wanted range in words: "medium to soft", "4 mm to 8 mm". */
+export function idealText(
+  key: AttributeKey,
+  [from, to]: readonly [number, number],
+  currency: string,
+  words: Words,
+): string {
+  const round = (value: number): number => Math.round(value * 10) / 10;
+  const low = sayValue(words, key, round(from), currency);
+  const high = sayValue(words, key, round(to), currency);
+  return low === high ? low : words.say('bench.range', { from: low, to: high });
+}
+
+export const needName = (key: string, words: Words): string => words.say(`card.strip.${key}.name`);
+
+export function mustText({ attribute, value }: Pick<Must, 'attribute' | 'value'>, words: Words): string {
+  const key = `lacks.must.${attribute}`;
+  if (words.has(key)) return words.say(key, { value: String(value) });
+  return `${mustName(attribute, words)}: ${String(value)}`;
+}
+
+/** Where a reason comes from, in the question's own words. */
+export function fromText(from: string, words: Words): string {
+  const [question = from, part] = from.split(':');
+  if (question === 'observation') return words.say('card.bench.observation');
+  const key = `question.${question}.ask`;
+  if (!words.has(key)) return words.has(`bench.from.${question}`) ? words.say(`bench.from.${question}`) : question;
+  const of =
+    part &&
+    [`region.${part}`, `option.${part}`, `property.${part}.name`]
+      .map((tail) => `question.${question}.${tail}`)
+      .find((each) => words.has(each));
+  return of ? `${words.say(key)} ${words.say(of)}` : words.say(key);
+}
+
+/** What a line of the profile is about, in a word or two. */
+export function aboutText({ kind, about, value }: Pick<Why, 'kind' | 'about' | 'value'>, words: Words): string {
+  switch (kind) {
+    case 'need':
+    case 'conflict':
+      return needName(about, words);
+    case 'must':
+      return words.say('bench.led.must', { what: mustText({ attribute: about, value: value ?? true }, words) });
+    case 'caution':
+      return words.say('bench.led.caution');
+    case 'advice':
+      return words.say('bench.led.advice');
+    case 'outcome':
+      return words.say('bench.led.outcome', { what: words.say(`bench.outcome.${about}`) });
+  }
+}
