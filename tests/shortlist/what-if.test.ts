@@ -48,6 +48,12 @@ describe('the one answer whose change would bring another pair first', () => {
     const needs = [need('cushion', [4, 5], 0.6, 'body:heel'), need('drop', [4, 8], 0.5, 'activity')];
     const answered: Visit = { ...visit, answers: { body: {}, activity: 'toy-hopping' } };
     expect(whatIf('soft', profile(needs), answered, knowledge, () => 'firm')).toBeUndefined();
+
+    // Not even when the rule that reads a health answer is about liking.
+    const told: Visit = { ...visit, answers: { conditions: ['falls-or-unsteady', 'pregnant'] } };
+    const read = [need('cushion', [1, 2], 0.6, 'conditions')];
+    const rules = [{ ...knowledge.rules[0], id: 'rule-conditions' } as (typeof knowledge.rules)[number]];
+    expect(whatIf('soft', profile(read), told, { ...knowledge, rules }, () => 'firm')).toBeUndefined();
   });
 
   test('is looked for a bounded number of times', () => {
