@@ -42,7 +42,8 @@ export class CautionsPanel extends LightElement {
     const { cautions, outcome, hold, otherFootwear, advice } = this.profile;
     const stops = cautions.filter(({ level, cleared }) => STOPS.includes(level) && !cleared);
     const rest = cautions.filter((caution) => caution.level !== 'upkeep' && !stops.includes(caution));
-    const tells = rest.filter(({ health, level, cleared }) => health || cleared || level === 'mind');
+    const own = rest.filter(({ health, cleared }) => health || cleared);
+    const tells = rest.filter((caution) => !own.includes(caution));
     return html`${
       stops.length > 0 || isStop(hold)
         ? html`<section class="stop">
@@ -65,6 +66,16 @@ export class CautionsPanel extends LightElement {
         ${isStop(hold) ? nothing : html`<span class="soft">${this.say(`hold.${hold}`)}</span>`}
       </p>
       ${this.cleared()}
+      ${
+        own.length > 0
+          ? html`<section class="mind">
+              <h2>${this.words.say('card.cautions.mind')}</h2>
+              <ul>
+                ${own.map((caution) => this.caution(caution))}
+              </ul>
+            </section>`
+          : nothing
+      }
       ${
         tells.length + advice.length > 0
           ? html`<details class="mind">

@@ -1,6 +1,7 @@
 import type { AttributeKey } from '../../attributes/attributes.ts';
 import { sayValue } from '../../attributes/say-value.ts';
-import { mustName } from '../../card/text/pairs-text.ts';
+import { attribute } from '../../attributes/table.ts';
+import { mustName } from '../../card/text/must-text.ts';
 import type { Must, Need } from '../../profile/profile.ts';
 import type { Why } from '../../profile/why.ts';
 import type { Words } from '../../words/words.ts';
@@ -12,25 +13,42 @@ const SOME = 1 / 3;
 export const importanceText = ({ importance }: Pick<Need, 'importance'>, words: Words): string =>
   words.say(`bench.importance.${importance >= MUCH ? 'much' : importance >= SOME ? 'some' : 'little'}`);
 
-/** A wanted range in words: "medium to soft", "4 mm to 8 mm". */
+/** A wanted range in words, as finely as a hand can measure: "medium to soft", "4 mm to 8 mm", "255 g to 360 g". */
 export function idealText(
   key: AttributeKey,
   [from, to]: readonly [number, number],
   currency: string,
   words: Words,
 ): string {
-  const round = (value: number): number => Math.round(value * 10) / 10;
-  const low = sayValue(words, key, round(from), currency);
-  const high = sayValue(words, key, round(to), currency);
+  const { unit } = attribute(key);
+  const grain = unit === 'g' ? 5 : unit === 'mm' && to < SMALL ? 0.5 : 1;
+  const said = (value: number): string =>
+    sayValue(words, key, unit === 'step' ? value : Math.round(value / grain) * grain, currency);
+  const low = said(from);
+  const high = said(to);
   return low === high ? low : words.say('bench.range', { from: low, to: high });
 }
+/** Millimetres; above this a half is below what a rule shows. Our choice. */
+const SMALL = 50;
 
 export const needName = (key: string, words: Words): string => words.say(`card.strip.${key}.name`);
 
-export function mustText({ attribute, value }: Pick<Must, 'attribute' | 'value'>, words: Words): string {
-  const key = `lacks.must.${attribute}`;
-  if (words.has(key)) return words.say(key, { value: String(value) });
-  return `${mustName(attribute, words)}: ${String(value)}`;
+export function mustText({ attribute: must, value }: Pick<Must, 'attribute' | 'value'>, words: Words): string {
+  const key = `lacks.must.${must}`;
+  const said = valueText(must, String(value), words);
+  return words.has(key) ? words.say(key, { value: said }) : `${mustName(must, words)}: ${said}`;
+}
+
+/** Lists whose entries a must names under a name of its own. */
+const LIST_OF: Readonly<Record<string, string>> = {
+  'closure-not': 'closure',
+  'material-not': 'materials',
+  'colour-not': 'colour',
+};
+function valueText(must: string, value: string, words: Words): string {
+  const keys = [`attribute.${LIST_OF[must] ?? must}.item.${value}`, `question.${must}.option.${value}`];
+  const key = keys.find((each) => words.has(each));
+  return key === undefined ? value : words.say(key);
 }
 
 /** Where a reason comes from, in the question's own words. */
