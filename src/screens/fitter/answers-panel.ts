@@ -12,7 +12,8 @@ import type { Words } from '../../words/words.ts';
 import { answerText } from '../parts/answer-text.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { ChangeEvent } from './bench-event.ts';
-import { type Edited, reasonText } from './edit-answer.ts';
+import type { Edited } from './edit-answer.ts';
+import { reasonText } from './reasons.ts';
 import './edit-answer.ts';
 import { aboutText } from './why-text.ts';
 

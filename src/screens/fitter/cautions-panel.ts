@@ -90,10 +90,9 @@ export class CautionsPanel extends LightElement {
   }
 
   private caution({ code, level, source, grade, cleared }: Caution) {
-    const backing = this.words.say('card.bench.backing', {
-      grade: this.words.say(`card.grade.${grade}`),
-      source: sourceName(source, this.words),
-    });
+    const said = this.words.say(`card.grade.${grade}`);
+    const by = sourceName(source, this.words);
+    const backing = said === by ? said : this.words.say('card.bench.backing', { grade: said, source: by });
     return html`<li>
       ${STOPS.includes(level) ? html`<strong>${this.words.say(`card.cautions.${level}`, { number: this.emergencyNumber })}:</strong>` : nothing}
       ${this.words.say(`caution.${code}.text`)} <span class="soft small">${backing}</span>

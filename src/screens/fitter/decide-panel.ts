@@ -106,7 +106,9 @@ export class DecidePanel extends LightElement {
   }
 
   protected override render() {
-    const { choice } = this.ticket.visit;
+    const { choice: made } = this.ticket.visit;
+    // A pair chosen before a stop sign came up counts no more.
+    const choice = this.stopped && made?.kind === 'pair' ? undefined : made;
     return html`${this.stopped ? html`<p class="said">${this.say('stopped')}</p>` : this.pairs()} ${this.none()}
       ${choice ? this.card(choice) : html`<p class="soft">${this.say('chooseFirst')}</p>`}`;
   }

@@ -8,11 +8,7 @@ import '../customer/question-screen.ts';
 import { answerText } from '../parts/answer-text.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
-
-/** Reasons in one tap; their words are `bench.reason.<id>`. Any other is typed. */
-export const ONE_TAP_REASONS = ['asked-again', 'seen', 'measured', 'tried-on', 'mistapped'] as const;
-/** The reason that needs no tap: nobody had answered before. */
-export const ASKED_NOW = 'asked-now';
+import { ASKED_NOW, ONE_TAP_REASONS } from './reasons.ts';
 
 export interface Edited {
   readonly value: Answer;
@@ -98,10 +94,4 @@ export class EditAnswer extends LightElement {
       <div class="foot">${keep ?? nothing}</div>
     </div>`;
   }
-}
-
-/** A reason as kept: a one-tap id in this language's words, or what was typed. */
-export function reasonText(reason: string, words: Words): string {
-  const key = `bench.reason.${reason}`;
-  return /^[a-z-]+$/.test(reason) && words.has(key) ? words.say(key) : reason;
 }

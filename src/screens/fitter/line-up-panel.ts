@@ -11,7 +11,7 @@ import { ChangeEvent } from './bench-event.ts';
 import { type BenchPair, forText, labelsText, pairsOn } from './bench-pairs.ts';
 import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
-import { reasonText } from './edit-answer.ts';
+import { reasonText } from './reasons.ts';
 import './pull-list-panel.ts';
 import { mustText, needName } from './why-text.ts';
 

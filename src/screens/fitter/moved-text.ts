@@ -3,7 +3,7 @@ import { partsOf } from '../../shortlist/parts-of.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { BenchNotes } from './bench-ticket.ts';
-import { reasonText } from './edit-answer.ts';
+import { reasonText } from './reasons.ts';
 import { fromText, mustText } from './why-text.ts';
 
 /** What moved between two lines of one ticket, line-up by line-up where both have it. */
