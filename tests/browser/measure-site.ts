@@ -2,16 +2,22 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build, preview } from 'vite';
+import { build, type InlineConfig, type Plugin, preview } from 'vite';
+import kiosk from '../../vite.config.ts';
 
-/** The measuring page, built with the kiosk's own settings and content policy, on a port of its own. */
+/** The measuring page, built under the kiosk's own content policy, on a port of its own. */
 export async function openMeasureSite(): Promise<{ readonly url: string; readonly close: () => Promise<void> }> {
   const outDir = mkdtempSync(join(tmpdir(), 'measure-page-'));
-  const settings = {
-    configFile: fileURLToPath(new URL('../../vite.config.ts', import.meta.url)),
+  const plugins = (kiosk.plugins as readonly Plugin[]).filter(({ name }) => name === 'lacewing-policy');
+  if (plugins.length !== 1) throw new Error('The kiosk has no content policy to build under');
+  const settings: InlineConfig = {
+    configFile: false,
     root: fileURLToPath(new URL('./measure-page/', import.meta.url)),
-    logLevel: 'error' as const,
-    build: { outDir, emptyOutDir: true },
+    base: './',
+    publicDir: false,
+    logLevel: 'error',
+    plugins,
+    build: { outDir, emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, modulePreload: { polyfill: false } },
   };
   await build(settings);
   const server = await preview({ ...settings, preview: { host: 'localhost', port: 0 } });
