@@ -5,21 +5,25 @@ import type { Bench, CardCaution } from './card.ts';
 /** What a fitter's copy adds: every need with its reasons, musts, what was not asked, and the sources behind it all. */
 export function benchOf(line: Line, knowledge: Knowledge, cautions: readonly CardCaution[]): Bench {
   const { profile, visit } = line;
+  // Nothing is sold on a `refer` card, so what shoe would suit is left for after the clinician's word.
+  const stopped = profile.outcome === 'refer';
+  const needs = stopped ? [] : profile.needs;
+  const musts = stopped ? [] : profile.musts;
   const named = new Set([
-    ...profile.needs.flatMap((need) => need.reasons.map((reason) => reason.source)),
-    ...profile.musts.flatMap((must) => must.reasons.map((reason) => reason.source)),
+    ...needs.flatMap((need) => need.reasons.map((reason) => reason.source)),
+    ...musts.flatMap((must) => must.reasons.map((reason) => reason.source)),
     ...cautions.flatMap((caution) => (caution.backing ? [caution.backing.source] : [])),
   ]);
   return {
     hold: profile.hold,
-    needs: profile.needs.map(({ attribute, ideal, reasons }) => ({
+    needs: needs.map(({ attribute, ideal, reasons }) => ({
       attribute,
       ideal,
       reasons: reasons.map(({ from, rule, source, grade }) => ({ from, rule, source, grade })),
     })),
-    musts: profile.musts.map((must) => ({
+    musts: musts.map((must) => ({
       attribute: must.attribute,
-      value: String(must.value),
+      value: must.value,
       from: [...new Set(must.reasons.map((reason) => reason.from))],
     })),
     unknown: profile.unknown,

@@ -43,7 +43,11 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const tellsHealth = fitter || visit.printHealth === true;
   const health = healthSources(knowledge.flow, visit);
   const shown = tellsHealth ? profile : openProfile(visit, knowledge);
-  const pairs = pairsOf(shortlist.lineUps, labelSystem(visit), { health, tellsHealth, withFrom: fitter });
+  const hiddenMusts = new Set(
+    profile.musts.filter((must) => !tellsHealth && onlyHealth(must.reasons, health)).map((must) => must.attribute),
+  );
+  const privacy = { health, tellsHealth, hiddenMusts, withFrom: fitter };
+  const pairs = pairsOf(shortlist.lineUps, labelSystem(visit), privacy);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
   const cautions = cardCautions(profile.outcome, profile.cautions, knowledge, health, tellsHealth, fitter);
   const asked = healthAsked(profile.facts);

@@ -1,6 +1,7 @@
 import type { AttributeKey } from '../attributes/attributes.ts';
 import type { CautionLevel, Grade, Known, Outcome } from '../flow/knowledge.ts';
 import type { Foot } from '../observation/observation.ts';
+import type { LineUp, WhatIf } from '../shortlist/shortlist.ts';
 import type { FormulaLabels } from '../sizing/advice.ts';
 import type { LabelSystem } from '../stock/shoe.ts';
 import type { Finding } from '../units/result.ts';
@@ -53,8 +54,8 @@ export interface CardLineUp {
   readonly sureness: 'closest-on-paper' | 'feet-decide' | 'none';
   readonly pairs: readonly CardPair[];
   /** Only when there are no pairs: what would bring some back. */
-  readonly ifDropped: readonly { readonly must: string; readonly pairs: number }[];
-  readonly whatIf?: { readonly question: string; readonly shoe: string };
+  readonly ifDropped: LineUp['ifDropped'];
+  readonly whatIf?: WhatIf;
 }
 
 export interface CardPair {
@@ -144,7 +145,11 @@ export interface CardAdvice {
 export interface Bench {
   readonly hold: Hold;
   readonly needs: readonly BenchNeed[];
-  readonly musts: readonly { readonly attribute: string; readonly value: string; readonly from: readonly string[] }[];
+  readonly musts: readonly {
+    readonly attribute: string;
+    readonly value: string | number | boolean;
+    readonly from: readonly string[];
+  }[];
   /** Questions not answered that would sharpen it, best first. */
   readonly unknown: readonly string[];
   /** Every source named above, once. */

@@ -6,6 +6,8 @@ import { isHealth } from './private.ts';
 export interface PairPrivacy {
   readonly health: ReadonlySet<string>;
   readonly tellsHealth: boolean;
+  /** Musts that follow from health answers alone and may not be named. */
+  readonly hiddenMusts: ReadonlySet<string>;
   /** Whether to keep the answers that reasons are traced to. */
   readonly withFrom: boolean;
 }
@@ -28,7 +30,8 @@ export function pairsOf(
       letters.set(entry.shoe.id, letter);
       return pairOf(entry, letter, first, tells, privacy.withFrom);
     }),
-    ifDropped: lineUp.entries.length === 0 ? lineUp.ifDropped : [],
+    ifDropped:
+      lineUp.entries.length === 0 ? lineUp.ifDropped.filter((each) => !privacy.hiddenMusts.has(each.must)) : [],
     ...(lineUp.whatIf && tells(lineUp.whatIf.question) ? { whatIf: lineUp.whatIf } : {}),
   }));
   return { lineUps: out, shoes };

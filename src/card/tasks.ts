@@ -7,6 +7,9 @@ import type { CardTasks } from './card.ts';
  */
 export type TaskGate = (task: string, facts: Facts) => 'open' | 'held';
 
+/** For an activity without a gentle task of its own, so that nobody is left with nothing to try. */
+const EVERYBODY = ['stand-still', 'walk'];
+
 /** Facts about which nothing is known of health: only tasks that are safe for everybody are open to them. */
 const MOST_CAREFUL: Facts = { 'health-asked': 'skipped' };
 
@@ -23,8 +26,9 @@ export function tasksOf(
   gate: TaskGate,
   { asked, tellsHealth }: { readonly asked: boolean; readonly tellsHealth: boolean },
 ): CardTasks {
-  const gentle = tasks.filter((task) => gate(task, MOST_CAREFUL) === 'open');
-  const moving = tasks.filter((task) => !gentle.includes(task));
+  const own = tasks.filter((task) => gate(task, MOST_CAREFUL) === 'open');
+  const gentle = own.length > 0 ? own : EVERYBODY;
+  const moving = tasks.filter((task) => !own.includes(task));
   if (!asked) return { gentle, moving: [], needsFitter: false };
   if (tellsHealth) return { gentle, moving: moving.filter((task) => gate(task, facts) === 'open'), needsFitter: false };
   return { gentle, moving, needsFitter: moving.length > 0 };

@@ -8,7 +8,7 @@ import { longFacts, measure, referFacts, toyFacts, toyTemplate, toyWordsOf } fro
 const FORMATS = ['a5', 'a5-two-up', 'a4', 'letter', 'roll80'];
 const noPairs: CardFacts = {
   ...toyFacts,
-  lineUps: [{ for: 'all', sureness: 'none', pairs: [], ifDropped: [{ must: 'price', pairs: 4 }] }],
+  lineUps: [{ for: 'all', sureness: 'none', pairs: [], ifDropped: [{ must: 'price', value: 60, pairs: 4 }] }],
 };
 const CARDS: Readonly<Record<string, CardFacts>> = {
   'three pairs': toyFacts,

@@ -1,26 +1,26 @@
+import type { AttributeKey } from '../../attributes/attributes.ts';
+import { sayValue } from '../../attributes/say-value.ts';
 import type { Words } from '../../words/words.ts';
 import type { Bench, BenchReason } from '../card.ts';
 import type { BenchText } from './card-text.ts';
 import { sourceName } from './cautions-text.ts';
-import { mustName } from './pairs-text.ts';
-import { rangeText } from './strips-text.ts';
+import { mustText } from './must-text.ts';
 
 /** What only the fitter's copy says: every need with its reasons, how well each is backed, and by whom. */
-export function benchText(bench: Bench, words: Words): BenchText {
+export function benchText(bench: Bench, currency: string, words: Words): BenchText {
   return {
     heading: words.say('card.bench.heading'),
     hold: words.say(`card.bench.hold.${bench.hold}`),
     needs: bench.needs.map((need) => ({
       name: words.say(`card.strip.${need.attribute}.name`),
-      range: rangeText(need.attribute, need.ideal, words),
+      range: idealText(need.attribute, need.ideal, currency, words),
       reasons: need.reasons.map((reason) => reasonText(reason, words)),
     })),
     musts: {
       heading: words.say('card.bench.musts'),
       items: bench.musts.map((must) =>
         words.say('card.bench.must', {
-          attribute: mustName(must.attribute, words),
-          value: mustValue(must.value, words),
+          must: mustText(must.attribute, must.value, currency, words),
           from: must.from.map((from) => fromText(from, words)).join(', '),
         }),
       ),
@@ -43,11 +43,14 @@ export function benchText(bench: Bench, words: Words): BenchText {
   };
 }
 
-function mustValue(value: string, words: Words): string {
-  if (value === 'true') return words.say('card.must.yes');
-  if (value === 'false') return words.say('card.must.no');
-  return value;
+/** A wanted range as a fitter says it: "medium to soft", "4 mm to 8 mm". */
+function idealText(key: AttributeKey, [from, to]: readonly [number, number], currency: string, words: Words): string {
+  const low = sayValue(words, key, tenth(from), currency);
+  const high = sayValue(words, key, tenth(to), currency);
+  return low === high ? low : words.say('card.bench.range', { from: low, to: high });
 }
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 function reasonText(reason: BenchReason, words: Words): string {
   return words.say('card.bench.reason', {

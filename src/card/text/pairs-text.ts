@@ -1,6 +1,7 @@
 import type { Words } from '../../words/words.ts';
 import type { CardBox, CardFacts, CardLineUp, CardPair } from '../card.ts';
 import type { FetchBox, FetchText, LineUpText, PairText } from './card-text.ts';
+import { mustText } from './must-text.ts';
 
 /** The boxes to fetch, a row for each pair, in the order of their letters. */
 export function fetchText(facts: CardFacts, words: Words): FetchText {
@@ -60,26 +61,31 @@ export function surenessKey(lineUps: readonly CardLineUp[]): string | undefined 
 }
 
 function notesOf(lineUp: CardLineUp, facts: CardFacts, words: Words): readonly string[] {
-  const named = facts.lineUps.flatMap((l) => l.pairs);
-  const whatIf = lineUp.whatIf;
   const sureness = surenessKey([lineUp]);
-  const shoe = whatIf && named.find((pair) => pair.shoe === whatIf.shoe)?.name;
+  const letter = lineUp.pairs[0]?.letter ?? '';
   return [
-    ...(sureness && facts.lineUps.length > 1 ? [words.say(sureness)] : []),
-    ...(whatIf && shoe
-      ? [words.say('card.pair.what-if', { question: words.say(`question.${whatIf.question}.ask`), shoe })]
-      : []),
-    ...lineUp.ifDropped.map(({ must, pairs }) =>
-      words.say('card.pair.dropped', { must: mustName(must, words), count: pairs }),
+    ...(sureness && facts.lineUps.length > 1 ? [words.say(sureness, { letter })] : []),
+    ...whatIfText(lineUp, facts, words),
+    ...lineUp.ifDropped.map(({ must, value, pairs }) =>
+      words.say('card.pair.dropped', { must: mustText(must, value, facts.shop.currency, words), count: pairs }),
     ),
   ];
 }
 
-/** A must's name: the shoe property's, or the fitter's name for a rule of the place. */
-export function mustName(must: string, words: Words): string {
-  const key = `attribute.${must}.name`;
-  const strip = `card.strip.${must}.name`;
-  return words.has(key) ? words.say(key) : words.has(strip) ? words.say(strip) : must;
+function whatIfText({ whatIf }: CardLineUp, facts: CardFacts, words: Words): readonly string[] {
+  if (!whatIf) return [];
+  const { question, property, option, without } = whatIf;
+  const shoe = facts.lineUps.flatMap((each) => each.pairs).find((pair) => pair.shoe === whatIf.shoe)?.name;
+  const answer = [
+    ...(property ? [`question.${question}.property.${property}.choice.${option}`] : []),
+    `question.${question}.option.${option}`,
+    `activity.${option}`,
+    `floor.${option}`,
+    `shoe-kind.${option}`,
+  ].find((key) => words.has(key));
+  if (!shoe || !answer) return [];
+  const ask = words.say(`question.${question}.ask`);
+  return [words.say(`what-if.${without ? 'without' : 'instead'}`, { answer: words.say(answer), question: ask, shoe })];
 }
 
 function pairText(pair: CardPair, words: Words): PairText {

@@ -29,12 +29,15 @@ function stripText(strip: Strip, words: Words): StripText {
     ...(strip.missing.length > 0
       ? { missing: words.say('card.strips.missing', { letters: lettersText(strip.missing, words) }) }
       : {}),
-    ...(strip.wanted ? { figures: rangeText(strip.attribute, strip.wanted, words) } : {}),
+    ...(strip.wanted && isMeasured(strip) ? { figures: rangeText(strip.attribute, strip.wanted, words) } : {}),
     spoken: spoken(strip, low, high, words),
   };
 }
 
-export function rangeText(key: Strip['attribute'], [from, to]: readonly [number, number], words: Words): string {
+/** A judged property has anchored words, not figures; they are with the needs. */
+const isMeasured = (strip: Strip): boolean => attribute(strip.attribute).kind === 'number';
+
+function rangeText(key: Strip['attribute'], [from, to]: readonly [number, number], words: Words): string {
   const { unit } = attribute(key);
   const digits = unit === 'g' || unit === 'money' ? 0 : 1;
   const write = (value: number) => words.number(value, Number.isInteger(value) ? 0 : digits);

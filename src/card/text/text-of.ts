@@ -13,7 +13,7 @@ import { tasksText } from './tasks-text.ts';
 /** A card in words. Throws on a key the language lacks, as all words do. */
 export function textOf(facts: CardFacts, words: Words): CardText {
   const letters = [...new Set(facts.lineUps.flatMap((lineUp) => lineUp.pairs.map((pair) => pair.letter)))];
-  const bench = facts.bench && benchText(facts.bench, words);
+  const bench = facts.bench && benchText(facts.bench, facts.shop.currency, words);
   return {
     language: words.language,
     direction: words.direction,
@@ -60,7 +60,7 @@ function title(facts: CardFacts, pairs: number, words: Words): string {
 function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] {
   switch (facts.outcome) {
     case 'shortlist':
-      return [words.say(leadKey(facts, pairs), { count: pairs })];
+      return [words.say(leadKey(facts, pairs), { count: pairs, letter: facts.lineUps[0]?.pairs[0]?.letter ?? '' })];
     case 'refer':
       return [words.say('card.lead.refer'), ...(facts.healthNotes ? [] : [words.say('card.lead.refer-how')])];
     case 'other-footwear': {
