@@ -1,19 +1,10 @@
 import type { CardFacts, Copy } from '../card/card.ts';
 import type { Shop } from '../card/shop.ts';
 import type { Line } from '../pipeline.ts';
-import type { Stock } from '../stock/shoe.ts';
 import type { BoxMark } from '../stock/today.ts';
-import type { Finding } from '../units/result.ts';
 import type { Hold, Visit } from '../visit/visit.ts';
 import type { BenchLine, BenchOrder, FoundShoe } from './bench-line.ts';
-
-/** What a stock list held, before anything is swapped. */
-export interface StockReading {
-  readonly stock: Stock | undefined;
-  readonly shoes: number;
-  readonly boxes: number;
-  readonly findings: readonly Finding[];
-}
+import type { StockService } from './stock-service.ts';
 
 /** What a card is made of, besides the visit. */
 export interface CardOrder {
@@ -34,10 +25,7 @@ export interface CardSaying {
 }
 
 /** The work kept off the screens' thread: reading stock, the line from visit to line-up, and drawing cards. */
-export interface LineService {
-  /** Reads a CSV; changes nothing. `progress` gets 0 to 1. */
-  readStock(text: string, asOf: string, progress?: (share: number) => void): StockReading | Promise<StockReading>;
-  useStock(stock: Stock): void | Promise<void>;
+export interface LineService extends StockService {
   /** What happened to boxes today: everything after counts them. `date` is today, `2026-11-25`. */
   useMarks(marks: readonly BoxMark[], date: string): void | Promise<void>;
   fit(visit: Visit, seed: number): Line | Promise<Line>;
@@ -45,6 +33,8 @@ export interface LineService {
   bench(order: BenchOrder): BenchLine | Promise<BenchLine>;
   /** Models by a part of their name. */
   findShoes(typed: string): readonly FoundShoe[] | Promise<readonly FoundShoe[]>;
+  /** Every box of a model, as it stands today. */
+  boxesOf(shoe: string): readonly Box[] | Promise<readonly Box[]>;
   /** What the card says, as codes and figures; screens put the words to it. */
   facts(order: CardOrder): CardSaying | Promise<CardSaying>;
   /** The card as HTML for reading, preview and printing. */

@@ -9,20 +9,19 @@ import { twinPage } from '../card/twin.ts';
 import { cardOfLine, type Line, lineOf } from '../pipeline.ts';
 import typeStyles from '../screens/look/type.css?url';
 import { firstBundles, otherBundles } from '../screens/parts/word-files.ts';
-import { readStock } from '../stock/read-csv.ts';
-import type { Stock } from '../stock/shoe.ts';
-import { type BoxMark, stockToday } from '../stock/today.ts';
+import { openStore } from '../storage/browser-store.ts';
 import type { Words } from '../words/words.ts';
 import { wordsOf } from '../words/words-of.ts';
 import { benchLine, decidedLine, shoesNamed } from './bench-line.ts';
+import { findingsList } from './findings-list.ts';
 import { knowledge } from './knowledge.ts';
 import type { CardOrder, LineService } from './line-service.ts';
+import { type Served, StockKeeper } from './stock-keeper.ts';
 
 /** Feeds the varied importances behind "closest on paper"; one fixed number, so that a second look says the same. */
 const SEED = 1;
 
-let stock: Stock | undefined;
-let today: { readonly marks: readonly BoxMark[]; readonly date: string } = { marks: [], date: '' };
+const keeper = new StockKeeper(openStore());
 const loaded = new Map<string, Promise<Words>>();
 const templates = import.meta.glob<Template>('../../print-templates/*/template.json', { import: 'default' });
 
@@ -36,10 +35,15 @@ const wordsIn = (language: string): Promise<Words> => {
   return fresh;
 };
 
-const inStock = (): Stock => {
-  if (!stock) throw new Error('No stock is loaded');
-  return stockToday(stock, today.marks, today.date);
-};
+const inStock = () => keeper.today();
+
+/** What stands at an address, if a list does. */
+async function servedList(address: string): Promise<Served | undefined> {
+  const response = await fetch(address);
+  if (!response.ok) return undefined;
+  const made = response.headers.get('last-modified');
+  return { text: await response.text(), made: made ? new Date(made) : new Date() };
+}
 
 function lineFor({ visit }: CardOrder): Line {
   return decidedLine(lineOf(visit, knowledge, inStock(), SEED), knowledge, inStock());
@@ -75,18 +79,20 @@ async function templateOf(format: string): Promise<Template> {
 }
 
 const service: LineService = {
-  readStock: (text, asOf) => {
-    const { value, findings } = readStock(text, { asOf });
-    return { stock: value, shoes: value?.shoes.length ?? 0, boxes: value?.boxes.length ?? 0, findings };
-  },
-  useStock: (next) => {
-    stock = next;
-  },
-  useMarks: (marks, date) => {
-    today = { marks, date };
-  },
+  openStock: (served) => keeper.open(() => servedList(served)),
+  offerStock: (file, asOf, progress) => keeper.offer(file, asOf, progress),
+  swapStock: () => keeper.swap(),
+  leaveStock: () => keeper.leave(),
+  findingsList: async (language, style) => findingsList(keeper.findings, await wordsIn(language), style),
+  stockSummary: () => keeper.summary(),
+  findBoxes: (search) => keeper.find(search),
+  shoeNames: (ids) => keeper.names(ids),
+  stockList: (style) => keeper.list(style),
+  stockCopy: () => keeper.copy(),
+  useMarks: (marks, date) => keeper.useMarks(marks, date),
   bench: (order) => benchLine(order, knowledge, inStock(), SEED),
   findShoes: (typed) => shoesNamed(typed, inStock()),
+  boxesOf: (shoe) => inStock().boxes.filter((box) => box.shoe === shoe),
   fit: (visit, seed) => lineOf(visit, knowledge, inStock(), seed),
   facts: (order) => {
     const line = lineFor(order);

@@ -4,6 +4,7 @@ import type { Shop } from '../../card/shop.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import type { Observation } from '../../observation/observation.ts';
+import type { Box } from '../../stock/shoe.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import { withoutLastMark } from '../../stock/today.ts';
 import type { Store } from '../../storage/store.ts';
@@ -309,7 +310,9 @@ export class TicketWork extends LightElement {
         return html`<lw-measure
           .visit=${ticket.visit}
           .words=${words}
-          .by=${this.initials}
+          .facts=${work.line.profile.facts}
+          .advice=${work.line.profile.size}
+          .fitter=${this.initials}
           @observation=${(event: CustomEvent<Observation>) => this.observed(event.detail)}
         ></lw-measure>`;
       case 'line-up':
@@ -325,7 +328,10 @@ export class TicketWork extends LightElement {
         return html`<lw-try-on
           .visit=${ticket.visit}
           .line=${work.line}
+          .entries=${work.pulledIn.map(({ entry }) => entry)}
           .words=${words}
+          .shop=${this.shop}
+          .boxesOf=${this.boxesOf}
           @try-ons=${(event: CustomEvent<readonly TryOn[]>) => this.tried(event.detail)}
         ></lw-try-on>`;
       case 'decide':
@@ -340,6 +346,8 @@ export class TicketWork extends LightElement {
         ></lw-decide>`;
     }
   }
+
+  private readonly boxesOf = (shoe: string): Promise<readonly Box[]> => this.line.boxesOf(shoe);
 
   private observed(observation: Observation): void {
     this.apply(({ visit, ...rest }) => ({ ...rest, visit: { ...visit, observation } }));
