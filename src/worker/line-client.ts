@@ -24,8 +24,16 @@ export function lineClient(): LineClient {
 function plain(worker: Worker): LineClient {
   const remote = wrap<LineService>(worker);
   return {
-    readStock: (text, asOf, progress) => remote.readStock(text, asOf, progress && proxy(progress)),
-    useStock: (stock) => remote.useStock(stock),
+    openStock: (served) => remote.openStock(served),
+    offerStock: (file, asOf, progress) => remote.offerStock(file, asOf, progress && proxy(progress)),
+    swapStock: () => remote.swapStock(),
+    leaveStock: () => remote.leaveStock(),
+    findingsList: (language, style) => remote.findingsList(language, style),
+    stockSummary: () => remote.stockSummary(),
+    findBoxes: (search) => remote.findBoxes(search),
+    shoeNames: (ids) => remote.shoeNames(ids),
+    stockList: (style) => remote.stockList(style),
+    stockCopy: () => remote.stockCopy(),
     fit: (visit, seed) => remote.fit(visit, seed),
     facts: (order) => remote.facts(order),
     twin: (order) => remote.twin(order),
@@ -34,5 +42,6 @@ function plain(worker: Worker): LineClient {
     useMarks: (marks, date) => remote.useMarks(marks, date),
     bench: (order) => remote.bench(order),
     findShoes: (text) => remote.findShoes(text),
+    boxesOf: (shoe) => remote.boxesOf(shoe),
   };
 }

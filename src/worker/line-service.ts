@@ -1,6 +1,7 @@
 import type { CardFacts, Copy } from '../card/card.ts';
 import type { Shop } from '../card/shop.ts';
 import type { Line } from '../pipeline.ts';
+import type { Box } from '../stock/shoe.ts';
 import type { BoxMark } from '../stock/today.ts';
 import type { Hold, Visit } from '../visit/visit.ts';
 import type { BenchLine, BenchOrder, FoundShoe } from './bench-line.ts';
