@@ -77,11 +77,12 @@ export default defineConfig({
   plugins: [tables(), policy(), shopFiles()],
   worker: { format: 'es', plugins: () => [tables()] },
   build: {
-    outDir: '../../dist',
+    outDir: process.env['LACEWING_DIST'] ?? '../../dist',
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: { input: ['src/screens/index.html', 'src/screens/states/index.html'] },
   },
   test: {
     root: '.',

@@ -24,12 +24,13 @@ export interface Line {
  * The whole line: visit → facts → profile → shortlist.
  *
  * Pure: the same visit, knowledge, stock and seed give the same line, on every machine. `seed` feeds the varied
- * importances that tell a clear first pair from a close call, and nothing else.
+ * importances that tell a clear first pair from a close call, and nothing else. Looking for the one answer that would
+ * change the first pair costs as much again several times over, so a bench that redraws at each change leaves it out.
  */
-export function lineOf(visit: Visit, knowledge: Knowledge, stock: Stock, seed: number): Line {
+export function lineOf(visit: Visit, knowledge: Knowledge, stock: Stock, seed: number, withWhatIf = true): Line {
   const profileFor = (of: Visit): Profile => profileOf(factsOf(of, knowledge), of, knowledge);
   const profile = profileFor(visit);
-  return { visit, profile, shortlist: shortlistOf(profile, visit, knowledge, stock, seed, profileFor) };
+  return { visit, profile, shortlist: shortlistOf(profile, visit, knowledge, stock, seed, withWhatIf ? profileFor : undefined) };
 }
 
 /** What a card needs besides the line: whose it is, when, and for whom. */

@@ -15,7 +15,7 @@ import { wordsOf } from '../../../src/words/words-of.ts';
 import { storyVisit } from './story-visit.ts';
 
 /**
- * The two screens on a page of their own, as the bench holds them: `?show=try-on&language=de&story=nurse-on-tiles`.
+ * The two screens on a page of their own, as the bench holds them: `?show=try-on&language=de&story=older-walker-after-fall`.
  * Every change of the visit works out the line anew and hands it back.
  */
 const asked = new URLSearchParams(location.search);
@@ -26,7 +26,7 @@ const { value: stock } = readStock(stockList, { asOf: '2026-11-25T09:12' });
 if (!stock) throw new Error('The demo stock could not be read');
 const main = document.querySelector('main') as HTMLElement;
 
-let visit: Visit = await storyVisit(asked.get('story') ?? 'nurse-on-tiles');
+let visit: Visit = await storyVisit(asked.get('story') ?? 'padel-thirds');
 const told: { observation: Observation[]; tryOns: (readonly TryOn[])[] } = { observation: [], tryOns: [] };
 Object.assign(window, { told });
 

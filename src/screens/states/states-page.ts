@@ -1,0 +1,87 @@
+import { tables } from 'virtual:tables';
+import { html, render } from 'lit';
+import flowFile from '../../../flows/fitting/flow.json';
+import type { Answers } from '../../flow/answers.ts';
+import type { Flow } from '../../flow/format.ts';
+import { questionsOf } from '../../flow/route.ts';
+import { savedInterview } from '../../interview/saved.ts';
+import { memoryStore } from '../../storage/memory-store.ts';
+import type { Store } from '../../storage/store.ts';
+import { wordsOf } from '../../words/words-of.ts';
+import { Kiosk } from '../customer/kiosk.ts';
+import { firstBundles, LANGUAGES, otherBundles } from '../parts/word-files.ts';
+import { loadRest } from '../rest.ts';
+import { type ScreenState, statesOf } from './states.ts';
+
+/** The demo page: a list of every screen state, and each of them by itself under `?state=…&language=…`. */
+const flow = flowFile as unknown as Flow;
+const states = statesOf(questionsOf(flow).map(({ id }) => id));
+const stories = import.meta.glob<{ answers: Answers }>('../../../flows/fitting/stories/*.json', { import: 'default' });
+const asked = new URLSearchParams(location.search);
+const language = asked.get('language') ?? 'en';
+document.documentElement.lang = language;
+
+async function answersOf({ story, answers }: ScreenState): Promise<Answers> {
+  const load = stories[`../../../flows/fitting/stories/${story}.json`];
+  return { ...(await load?.())?.answers, ...(answers as Answers | undefined) };
+}
+
+/** A store that forgets, as the demo must, but says it lasts where the state does not say otherwise. */
+async function storeFor(state: ScreenState, answers: Answers): Promise<Store> {
+  const store = { ...memoryStore(), lasting: state.refused !== true };
+  const interview = savedInterview(flow, { answers, at: 'wet', changing: false });
+  if (state.draft === 'kept') await store.put('draft', 'draft', { interview, ticket: { word: 'heron', number: 3 } });
+  if (state.draft === 'foreign') await store.put('draft', 'draft', { interview: { flow: 'another' } });
+  return store;
+}
+
+const present = (selector: string): Promise<HTMLElement> =>
+  new Promise((resolve) => {
+    const look = () => {
+      const found = document.querySelector<HTMLElement>(`main ${selector}, aside ${selector}`);
+      if (found) resolve(found);
+      else setTimeout(look, 20);
+    };
+    look();
+  });
+
+async function show(state: ScreenState): Promise<void> {
+  const answers = await answersOf(state);
+  const kiosk = new Kiosk();
+  kiosk.flow = flow;
+  kiosk.tables = tables;
+  kiosk.demo = true;
+  kiosk.store = await storeFor(state, answers);
+  kiosk.loadWords = async (wanted, all) =>
+    wordsOf(wanted, [...(await firstBundles(wanted)), ...(all ? await otherBundles(wanted) : [])]);
+  kiosk.loadRest = () => loadRest(kiosk.store, '../');
+  if (state.at !== 'welcome') kiosk.opening = { answers, at: state.at, changing: false };
+  if (state.idle) kiosk.idleTimes = { quiet: 1, warning: 3_600_000 };
+  document.body.append(kiosk);
+  if (state.typed !== undefined) {
+    const field = (await present('input[type="text"], main input[type="search"]')) as HTMLInputElement;
+    field.value = state.typed;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  }
+  for (const selector of state.taps ?? []) (await present(selector)).click();
+  if (state.shows) await present(state.shows);
+  await kiosk.updateComplete;
+  document.documentElement.dataset['ready'] = state.id;
+}
+
+const wanted = states.find(({ id }) => id === asked.get('state'));
+if (wanted) await show(wanted);
+else {
+  render(
+    html`<main class="page">
+      <h1>Every screen</h1>
+      ${LANGUAGES.map(
+        (each) => html`<h2>${each}</h2>
+          <ul>
+            ${states.map(({ id }) => html`<li><a href=${`?state=${id}&language=${each}`}>${id}</a></li>`)}
+          </ul>`,
+      )}
+    </main>`,
+    document.body,
+  );
+}
