@@ -6,7 +6,7 @@ import type { Tables } from '../../flow/options.ts';
 import type { Observation } from '../../observation/observation.ts';
 import type { Box } from '../../stock/shoe.ts';
 import type { BoxMark } from '../../stock/today.ts';
-import { withoutLastMark } from '../../stock/today.ts';
+import { markBox, marksOn } from '../../storage/shop-marks.ts';
 import type { Store } from '../../storage/store.ts';
 import { changeTicket } from '../../storage/tickets.ts';
 import type { TryOn } from '../../visit/visit.ts';
@@ -18,7 +18,7 @@ import './answers-panel.ts';
 import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, type Content, NO_NOTES, writeChange } from './bench-ticket.ts';
 import { isStop } from './cautions-panel.ts';
-import { dayOf, minuteOf } from './day.ts';
+import { dayOf, momentOf } from './day.ts';
 import './decide-panel.ts';
 import './line-up-panel.ts';
 import { movedBetween, movedText } from './moved-text.ts';
@@ -79,7 +79,7 @@ export class TicketWork extends LightElement {
     }
     if (this.ticket && kept.revision !== this.ticket.revision) this.undone = [];
     this.ticket = kept;
-    this.marks = await marksOf(this.store);
+    this.marks = await marksOn(this.store, dayOf(new Date())).catch(() => []);
     await this.run();
     const shown = this.ticket.bench?.shown ?? [];
     const names = this.work ? pairsOn(this.work).map(({ entry }) => entry.shoe.name) : [];
@@ -145,19 +145,13 @@ export class TicketWork extends LightElement {
   }
 
   private async mark({ box, what }: MarkWish): Promise<void> {
-    const now = new Date();
-    const next = await this.store
-      .update<readonly BoxMark[]>('stock', 'today', (old) =>
-        what === 'undo'
-          ? withoutLastMark(old ?? [], box)
-          : [...(old ?? []).filter((each) => each.at.startsWith(dayOf(now))), { box, what, at: minuteOf(now) }],
-      )
-      .catch(() => undefined);
-    if (!next) {
+    try {
+      this.marks = await markBox(this.store, { box, what, at: momentOf(new Date()) });
+    } catch (reason) {
+      console.error(reason);
       this.noteCode = 'unsaved';
       return;
     }
-    this.marks = next.filter((each) => each.at.startsWith(dayOf(now)));
     await this.run();
   }
 
@@ -361,9 +355,3 @@ export class TicketWork extends LightElement {
 const NOTES = { written: '', newer: 'newer', gone: 'gone', unsaved: 'unsaved' } as const;
 /** Minutes. A visit that lasted longer was not timed. */
 const A_DAY = 24 * 60;
-
-async function marksOf(store: Store): Promise<readonly BoxMark[]> {
-  const today = dayOf(new Date());
-  const kept = await store.get<readonly BoxMark[]>('stock', 'today').catch(() => undefined);
-  return (kept ?? []).filter(({ at }) => at.startsWith(today));
-}

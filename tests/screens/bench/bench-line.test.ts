@@ -1,0 +1,110 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { contentFiles } from '../../../src/command-line/files.ts';
+import { readKnowledge } from '../../../src/flow/check/read-knowledge.ts';
+import type { Knowledge } from '../../../src/flow/knowledge.ts';
+import { pairsOn } from '../../../src/screens/fitter/bench-pairs.ts';
+import { addTally, GAPS_TALLY } from '../../../src/screens/fitter/tally.ts';
+import { readStock } from '../../../src/stock/read-csv.ts';
+import type { Stock } from '../../../src/stock/shoe.ts';
+import { memoryStore } from '../../../src/storage/memory-store.ts';
+import type { Visit } from '../../../src/visit/visit.ts';
+import { benchLine, decidedLine, shoesNamed } from '../../../src/worker/bench-line.ts';
+
+const at = (path: string) => new URL(`../../../${path}`, import.meta.url);
+let knowledge: Knowledge;
+let stock: Stock;
+let visit: Visit;
+beforeAll(() => {
+  const { value } = readKnowledge(contentFiles(at('flows/fitting').pathname));
+  const read = readStock(readFileSync(at('demo/stock.csv'), 'utf8'), { asOf: '2026-11-25T09:12' }).value;
+  if (value === undefined || read === undefined) throw new Error('The main flow or the demo stock does not load');
+  knowledge = value;
+  stock = read;
+  const story = JSON.parse(readFileSync(at('flows/fitting/stories/netball-old-sprain.json'), 'utf8'));
+  visit = { overrides: [], observation: {}, tryOns: [], ...story };
+});
+const bench = (aside: readonly string[] = [], pulledIn: readonly string[] = []) =>
+  benchLine({ visit, aside, pulledIn }, knowledge, stock, 1);
+const ids = (made: ReturnType<typeof bench>) => pairsOn(made).map(({ entry }) => entry.shoe.id);
+
+describe('a pair set aside', () => {
+  it('makes room for the next best and is still known by name', () => {
+    const [first = ''] = ids(bench());
+    const after = bench([first]);
+    expect(ids(after)).not.toContain(first);
+    expect(ids(after)).toHaveLength(ids(bench()).length);
+    expect(after.asideNames[first]).toBe(stock.shoes.find(({ id }) => id === first)?.name);
+  });
+});
+
+describe('a pair pulled in', () => {
+  it('stands after the line-up with a letter of its own, and says which musts it fails', () => {
+    const shown = ids(bench());
+    const marking = stock.shoes.find(({ id, marks }) => marks['non-marking'] === false && !shown.includes(id));
+    if (!marking) throw new Error('The demo shop has no shoe that marks');
+    const pair = pairsOn(bench([], [marking.id])).at(-1);
+    expect(pair?.entry.shoe.id).toBe(marking.id);
+    expect(pair?.letter).toBe('D');
+    expect(pair?.fails).toContain('non-marking');
+  });
+
+  it('that is in the line-up anyway is shown once', () => {
+    const [first = ''] = ids(bench());
+    expect(ids(bench([], [first]))).toEqual(ids(bench()));
+  });
+
+  it('that has left the catalogue is left out', () => {
+    expect(ids(bench([], ['no-such-shoe']))).toEqual(ids(bench()));
+  });
+});
+
+describe('the decided visit', () => {
+  it('keeps the chosen pair with its box, then the second choice, and no other', () => {
+    const { line } = bench();
+    const [one, two] = line.shortlist.lineUps[0]?.entries ?? [];
+    const box = one?.boxes.at(-1)?.box.id ?? '';
+    const choice = { kind: 'pair', shoe: one?.shoe.id ?? '', box, second: two?.shoe.id ?? '' } as const;
+    const decided = decidedLine({ ...line, visit: { ...visit, choice } }, knowledge, stock);
+    const entries = decided.shortlist.lineUps.flatMap((each) => each.entries);
+    expect(entries.map(({ shoe }) => shoe.id)).toEqual([choice.shoe, choice.second]);
+    expect(entries[0]?.boxes.map((fit) => fit.box.id)).toEqual([box]);
+  });
+
+  it('may be a pair from outside the line-up', () => {
+    const { line } = bench();
+    const other = stock.shoes.find(({ id }) => !ids(bench()).includes(id))?.id ?? '';
+    const choice = { kind: 'pair', shoe: other, box: '' } as const;
+    const decided = decidedLine({ ...line, visit: { ...visit, choice } }, knowledge, stock);
+    expect(decided.shortlist.lineUps.flatMap(({ entries }) => entries.map(({ shoe }) => shoe.id))).toEqual([other]);
+  });
+
+  it('without a pair keeps its line', () => {
+    const { line } = bench();
+    const none = { ...line, visit: { ...visit, choice: { kind: 'none', reason: 'price' } as const } };
+    expect(decidedLine(none, knowledge, stock)).toBe(none);
+  });
+
+  it('leaves sums behind, and nothing of the person', async () => {
+    const store = memoryStore();
+    const { line } = bench();
+    const closed = { ...line, visit: { ...visit, choice: { kind: 'none', reason: 'price' } as const } };
+    await addTally(store, closed, knowledge.flow, 12);
+    await addTally(store, closed, knowledge.flow, undefined);
+    const kept = await store.all<{ visits: number; minutes: unknown; counts: readonly unknown[] }>('tallies');
+    expect(kept).toHaveLength(1);
+    expect(kept[0]?.visits).toBe(2);
+    expect(kept[0]?.minutes).toEqual({ sum: 12, visits: 1 });
+    expect(kept[0]?.counts).toContainEqual({ topic: 'no-sale', what: 'price', health: false, count: 2 });
+    expect(await store.get('tallies', GAPS_TALLY)).toEqual(kept[0]);
+  });
+});
+
+describe('a model looked for by name', () => {
+  it('is found by any part of it, whatever the case, and nothing is found for nothing', () => {
+    const name = stock.shoes[5]?.name ?? '';
+    expect(shoesNamed(name.slice(1, 6).toUpperCase(), stock).map((shoe) => shoe.name)).toContain(name);
+    expect(shoesNamed('  ', stock)).toEqual([]);
+    expect(shoesNamed('e', stock).length).toBeLessThanOrEqual(12);
+  });
+});

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type BenchTicket,
+  NO_NOTES,
+  newTicket,
+  waitedMinutes,
+  writeChange,
+} from '../../../src/screens/fitter/bench-ticket.ts';
+import { memoryStore } from '../../../src/storage/memory-store.ts';
+import type { Visit } from '../../../src/visit/visit.ts';
+
+const NOW = new Date('2026-11-25T10:00:00Z');
+const visit: Visit = {
+  flow: 'toy',
+  flowVersion: 1,
+  language: 'en',
+  answers: { floor: 'tiles' },
+  overrides: [],
+  observation: {},
+  tryOns: [],
+};
+const setTo =
+  (value: string) =>
+  ({ visit: old, ...rest }: Pick<BenchTicket, 'visit' | 'bench'>) => ({
+    ...rest,
+    visit: { ...old, overrides: [...old.overrides, { question: 'floor', value, by: 'LT', reason: 'seen' }] },
+  });
+
+describe('two tabs on one ticket', () => {
+  it('tell the second writer, show the first one’s change, and lose neither', async () => {
+    const store = memoryStore();
+    const seen = await newTicket(store, visit, NOW);
+    const first = await writeChange(store, seen, setTo('grass'));
+    const second = await writeChange(store, seen, setTo('sand'));
+    expect(first.is).toBe('written');
+    expect(second.is).toBe('newer');
+    if (second.is !== 'newer') return;
+    expect(second.ticket.visit.overrides.map(({ value }) => value)).toEqual(['grass']);
+    const again = await writeChange(store, second.ticket, setTo('sand'));
+    expect(again.is === 'written' && again.ticket.visit.overrides.map(({ value }) => value)).toEqual(['grass', 'sand']);
+  });
+});
+
+describe('a ticket', () => {
+  it('keeps the customer’s own answer beside the fitter’s', async () => {
+    const store = memoryStore();
+    const written = await writeChange(store, await newTicket(store, visit, NOW), setTo('grass'));
+    expect(written.is === 'written' && written.ticket.visit.answers).toEqual({ floor: 'tiles' });
+    expect(written.is === 'written' && written.ticket.state).toBe('open');
+  });
+
+  it('whose day is over is not brought back by a late change', async () => {
+    const store = memoryStore();
+    const seen = await newTicket(store, visit, NOW);
+    await store.delete('visits', seen.id);
+    expect(await writeChange(store, seen, setTo('grass'))).toEqual({ is: 'gone' });
+    expect(await store.all('visits')).toEqual([]);
+  });
+
+  it('that cannot be saved keeps the change on the screen and says so', async () => {
+    const store = memoryStore();
+    const seen = await newTicket(store, visit, NOW);
+    const full = { ...store, update: () => Promise.reject(new DOMException('full', 'QuotaExceededError')) };
+    const written = await writeChange(full, seen, setTo('grass'));
+    expect(written.is).toBe('unsaved');
+    expect(written.is === 'unsaved' && written.ticket.visit.overrides).toHaveLength(1);
+  });
+
+  it('opened from a card remembers the code, so that a second scan finds it again', async () => {
+    const ticket = await newTicket(memoryStore(), visit, NOW, 'TAEA');
+    expect(ticket.bench).toEqual({ ...NO_NOTES, code: 'TAEA' });
+  });
+});
+
+describe('waiting', () => {
+  it('is told in whole minutes, and not at all when the clock was set back', () => {
+    const finishedAt = NOW.toISOString();
+    expect(waitedMinutes({ finishedAt }, new Date('2026-11-25T10:12:50Z'))).toBe(12);
+    expect(waitedMinutes({ finishedAt }, new Date('2026-11-25T09:30:00Z'))).toBeUndefined();
+  });
+});
