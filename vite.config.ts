@@ -53,7 +53,7 @@ const policy = (): Plugin => ({
 
 /** The demo shop travels with the build under `shop/`; a shop replaces those files, or loads its own stock on screen. */
 const shopFiles = (): Plugin => {
-  const files = ['shop.json', 'stock.csv'];
+  const files = ['shop.json', 'stock.csv', 'logo.svg'];
   const read = (file: string) => readFileSync(new URL(`./demo/${file}`, import.meta.url));
   return {
     name: 'lacewing-shop-files',

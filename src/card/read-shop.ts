@@ -3,7 +3,7 @@ import type { Finding, Reading } from '../units/result.ts';
 import { readLogo } from './logo.ts';
 import { KIT, type Shop } from './shop.ts';
 
-type Kind = 'text' | 'lines' | 'kit' | 'languages';
+type Kind = 'text' | 'lines' | 'kit' | 'languages' | 'truth';
 interface Field {
   readonly kind: Kind;
   readonly needed: boolean;
@@ -24,6 +24,7 @@ const FIELDS: Readonly<Record<keyof Shop, Field>> = {
   emergencyNumber: { kind: 'text', needed: true, shape: /^[0-9+ ]{2,20}$/, expected: '"112"' },
   kit: { kind: 'kit', needed: true, expected: KIT.join(', ') },
   cardFormat: { kind: 'text', needed: true, shape: /^[a-z][a-z0-9-]*$/, expected: '"a5"' },
+  demo: { kind: 'truth', needed: false, expected: 'true or false' },
   origin: { kind: 'text', needed: false, shape: /^https?:\/\/[^\s/]+$/, expected: '"https://…"' },
 };
 
@@ -81,6 +82,7 @@ export function readShop(text: string, file: string, logoText?: string): Reading
 }
 
 function suits(value: unknown, { kind, shape }: Field): boolean {
+  if (kind === 'truth') return typeof value === 'boolean';
   if (kind === 'text') return typeof value === 'string' && value.trim() !== '' && (shape?.test(value) ?? true);
   if (!Array.isArray(value) || !value.every((each) => typeof each === 'string' && each !== '')) return false;
   if (kind === 'kit') return value.every((each) => (KIT as readonly string[]).includes(each));

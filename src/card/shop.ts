@@ -19,6 +19,8 @@ export interface Shop {
   readonly emergencyNumber: string;
   /** A folder in `print-templates`. */
   readonly cardFormat: string;
+  /** An invented shop for trying things out: every screen says so. */
+  readonly demo?: boolean;
   /** Where the kiosk is served from; makes the printed code a link. */
   readonly origin?: string;
 }

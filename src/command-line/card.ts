@@ -1,4 +1,5 @@
-import { basename, join } from 'node:path';
+import { existsSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { COPIES } from '../card/card.ts';
 import { drawCard } from '../card/draw-card.ts';
 import { readShop } from '../card/read-shop.ts';
@@ -81,9 +82,17 @@ export async function card(args: readonly string[]): Promise<Said> {
 }
 
 function shopOf(path: string): Shop {
-  const { value, findings } = readShop(readText(path), path);
+  const text = readText(path);
+  const { value, findings } = readShop(text, path, logoOf(text, path));
   if (!value) throw new Refusal(findings);
   return value;
+}
+
+/** The drawing a shop file names, from beside it. */
+function logoOf(shop: string, path: string): string | undefined {
+  const name = /"logo"\s*:\s*"([^"/\\]+)"/.exec(shop)?.[1];
+  const file = name === undefined ? undefined : join(dirname(path), name);
+  return file !== undefined && existsSync(file) ? readText(file) : undefined;
 }
 
 function templateOf(format: string): Template {

@@ -18,5 +18,6 @@ kiosk.tables = tables;
 kiosk.store = await openStore();
 kiosk.loadWords = async (language, all) =>
   wordsOf(language, [...(await firstBundles(language)), ...(all ? await otherBundles(language) : [])]);
+kiosk.loadShop = async () => (await import('./load-shop.ts')).loadShop(kiosk.store);
 kiosk.loadRest = async () => (await import('./rest.ts')).loadRest(kiosk.store);
 document.body.append(kiosk);

@@ -50,7 +50,8 @@ export class Kiosk extends LightElement {
   @property({ attribute: false }) loadWords!: (language: string, all: boolean) => Promise<Words>;
   /** What only the result needs, loaded while the customer answers. */
   @property({ attribute: false }) loadRest!: () => Promise<Rest>;
-  @property({ type: Boolean }) demo = false;
+  /** The shop's name and whether it is a demo: asked for once the first screen stands. */
+  @property({ attribute: false }) loadShop!: () => Promise<Shop>;
   /** Where to open instead of the welcome: for the page that shows every screen state. */
   @property({ attribute: false }) opening: InterviewState | undefined;
   @property({ attribute: false }) idleTimes: IdleTimes = IDLE_TIMES;
@@ -61,6 +62,7 @@ export class Kiosk extends LightElement {
   @state() private resumable: InterviewState | undefined;
   @state() private startedAt = '';
   @state() private rest: Rest | undefined;
+  @state() private shop: Shop | undefined;
   /** The fitter's screens are in front: with a card's code from the address, or with none. */
   @state() private bench: { readonly code: string } | undefined;
 
@@ -88,6 +90,7 @@ export class Kiosk extends LightElement {
     await this.offerDraft();
     this.begin(this.opening ?? FRESH);
     if (this.opening) await this.prepare();
+    this.shop = await this.loadShop().catch(() => undefined);
     if (location.hash.startsWith('#c=')) void this.openBench(location.hash);
   }
 
@@ -226,7 +229,7 @@ export class Kiosk extends LightElement {
           .words=${words}
           .at=${context.at}
           .ticket=${context.at === 'welcome' ? undefined : this.ticket}
-          .demo=${this.demo}
+          .demo=${this.shop?.demo === true}
           @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
           @start-over=${() => this.wipe()}
         ></lw-stub>
@@ -243,7 +246,7 @@ export class Kiosk extends LightElement {
     if (context.at === 'welcome') {
       return html`<lw-welcome
         .words=${words}
-        .shopName=${this.rest?.shop.name ?? ''}
+        .shopName=${this.shop?.name ?? ''}
         .resumable=${this.resumable !== undefined}
         .note=${this.noteText(words)}
         @begin=${() => this.start()}

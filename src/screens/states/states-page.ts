@@ -9,6 +9,7 @@ import { memoryStore } from '../../storage/memory-store.ts';
 import type { Store } from '../../storage/store.ts';
 import { wordsOf } from '../../words/words-of.ts';
 import { Kiosk } from '../customer/kiosk.ts';
+import { loadShop } from '../load-shop.ts';
 import { firstBundles, LANGUAGES, otherBundles } from '../parts/word-files.ts';
 import { loadRest } from '../rest.ts';
 import { type ScreenState, statesOf } from './states.ts';
@@ -50,10 +51,10 @@ async function show(state: ScreenState): Promise<void> {
   const kiosk = new Kiosk();
   kiosk.flow = flow;
   kiosk.tables = tables;
-  kiosk.demo = true;
   kiosk.store = await storeFor(state, answers);
   kiosk.loadWords = async (wanted, all) =>
     wordsOf(wanted, [...(await firstBundles(wanted)), ...(all ? await otherBundles(wanted) : [])]);
+  kiosk.loadShop = () => loadShop(kiosk.store, '../');
   kiosk.loadRest = () => loadRest(kiosk.store, '../');
   if (state.at !== 'welcome') kiosk.opening = { answers, at: state.at, changing: false };
   if (state.idle) kiosk.idleTimes = { quiet: 1, warning: 3_600_000 };

@@ -33,7 +33,12 @@ const MET_BY: Readonly<Record<string, string>> = {
 const TYPICAL = 'trail-and-gym';
 
 const question = (id: string): ScreenState => ({ id: `ask-${id}`, story: MET_BY[id] ?? TYPICAL, at: id });
-const result = (id: string, story: string): ScreenState => ({ id: `result-${id}`, story, at: 'finished', shows: 'lw-result' });
+const result = (id: string, story: string): ScreenState => ({
+  id: `result-${id}`,
+  story,
+  at: 'finished',
+  shows: 'lw-result',
+});
 const HEALTH_STORY = 'netball-old-sprain';
 const act = (name: string): string => `[data-act="${name}"]`;
 
