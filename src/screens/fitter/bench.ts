@@ -126,10 +126,12 @@ export class Bench extends LightElement {
     this.focusHeading();
   }
 
-  private closed(id: string): void {
-    this.shut(id);
+  /** The visit is wiped before the list is shown again. */
+  private async closed(id: string): Promise<void> {
+    this.openIds = this.openIds.filter((each) => each !== id);
+    await this.look();
+    this.go('tickets');
     this.noteCode = 'closed';
-    void this.look();
   }
 
   private focusHeading(): void {

@@ -5,4 +5,4 @@ export function dayOf(now: Date): string {
 }
 
 /** The device's own date and time, `2026-11-25T10:30:05`, as stock lists and marks are stamped. */
-export const minuteOf = (now: Date): string => `${dayOf(now)}T${now.toTimeString().slice(0, 8)}`;
+export const momentOf = (now: Date): string => `${dayOf(now)}T${now.toTimeString().slice(0, 8)}`;

@@ -18,7 +18,7 @@ import './answers-panel.ts';
 import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, type Content, NO_NOTES, writeChange } from './bench-ticket.ts';
 import { isStop } from './cautions-panel.ts';
-import { dayOf, minuteOf } from './day.ts';
+import { dayOf, momentOf } from './day.ts';
 import './decide-panel.ts';
 import './line-up-panel.ts';
 import { movedBetween, movedText } from './moved-text.ts';
@@ -146,7 +146,7 @@ export class TicketWork extends LightElement {
 
   private async mark({ box, what }: MarkWish): Promise<void> {
     try {
-      this.marks = await markBox(this.store, { box, what, at: minuteOf(new Date()) });
+      this.marks = await markBox(this.store, { box, what, at: momentOf(new Date()) });
     } catch (reason) {
       console.error(reason);
       this.noteCode = 'unsaved';
