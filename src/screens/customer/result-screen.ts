@@ -79,7 +79,9 @@ export class ResultScreen extends LightElement {
     return html`<li class="pair">
       <h3><span class="letter">${pair.letter}</span> ${pair.name}</h3>
       <p class="soft">${pair.part}</p>
-      <ul class="boxes">
+${
+  boxes.length > 0
+    ? html`<ul class="boxes">
         ${boxes.map(
           (box) => html`<li>
             <strong>${box.label}</strong><strong class="shelf">${box.shelf}</strong>
@@ -87,7 +89,9 @@ export class ResultScreen extends LightElement {
             ${box.next ? html`<span class="soft">${box.next}</span>` : nothing}
           </li>`,
         )}
-      </ul>
+      </ul>`
+    : nothing
+}
       <ul class="reasons">
         ${pair.reasons.map(
           (reason) => html`<li>
