@@ -77,7 +77,7 @@ export class MeasureFeet extends LightElement {
   private cell(side: Side, measure: FootMeasure, odd: readonly Finding[]) {
     const { words, observation, unit } = this;
     const [from, to] = MEASURE_RANGES[measure];
-    const label = `${words.say(`measure.${side}`)}: ${words.say(`observation.measure.${measure}`)}`;
+    const label = `${words.say(`measure.${side}`)} · ${words.say(`observation.measure.${measure}`)}`;
     return html`<div class="measure-cell">
       <lw-drawing set="feet" name=${`${measure}-${side}`}></lw-drawing>
       <lw-measure-field

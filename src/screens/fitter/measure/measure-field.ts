@@ -89,7 +89,7 @@ export class MeasureField extends LightElement {
             }}
             @change=${() => this.accept(this.typed)}
             @keydown=${(event: KeyboardEvent) => event.key === 'Enter' && this.accept(this.typed)}
-          /><span aria-hidden="true">${unitText(this.expected.unit, words)}</span></span
+          />${/\p{L}|["”″]/u.test(this.typed) ? nothing : html`<span aria-hidden="true">${unitText(this.expected.unit, words)}</span>`}</span
       ></label>
       <div id=${`${name}-said`} class="field-said" role="status">
         ${this.echo ? html`<p class="soft echo">${this.echo}</p>` : nothing}

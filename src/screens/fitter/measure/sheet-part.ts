@@ -28,6 +28,8 @@ export class MeasureSheet extends LightElement {
   @state() private paper: Paper = 'a4';
   @state() private line: number | undefined;
   @state() private readings: Partial<Record<Side, number>> = {};
+  /** What this sheet gave last. */
+  private counted: Readonly<Partial<Record<Side, number | undefined>>> = {};
 
   private say(key: string): string {
     return this.words.say(`measure.sheet.${key}`);
@@ -51,12 +53,15 @@ export class MeasureSheet extends LightElement {
       const { [change.side]: _before, ...rest } = this.readings;
       this.readings = change.reading === undefined ? rest : { ...rest, [change.side]: change.reading };
     }
-    const sides = (['left', 'right'] as const).filter((side) => this.corrected(side).mm !== undefined);
-    const next = sides.reduce(
-      (observation, side) => withFoot(observation, side, 'length', this.corrected(side).mm),
-      this.observation,
-    );
-    if (sides.length > 0) this.put(next, this.words.say('measure.part.sheet'));
+    const next = (['left', 'right'] as const).reduce((observation, side) => {
+      const { mm } = this.corrected(side);
+      // A length that this sheet gave goes when the sheet turns out not to be to size; one measured since stays.
+      const own = this.counted[side] !== undefined && observation.feet?.[side]?.length === this.counted[side];
+      if (mm === undefined && !own) return observation;
+      return withFoot(observation, side, 'length', mm);
+    }, this.observation);
+    this.counted = { left: this.corrected('left').mm, right: this.corrected('right').mm };
+    if (next !== this.observation) this.put(next, this.words.say('measure.part.sheet'));
   }
 
   protected override render() {
@@ -116,7 +121,7 @@ export class MeasureSheet extends LightElement {
       return html`<p class="said" data-side=${side}>
         <span
           ><strong
-            >${this.words.say('measure.sheet.counts', { side: this.words.say(`measure.${side}`), mm: this.words.number(mm, 1) })}</strong
+            >${this.words.say('measure.sheet.counts', { side: this.words.say(`measure.${side}`), mm: this.words.number(mm) })}</strong
           >
           ${findings.map((finding) => findingText(finding, this.words))}</span
         >

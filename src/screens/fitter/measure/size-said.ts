@@ -51,19 +51,19 @@ export class SizeSaid extends LightElement {
         <dd>${value}</dd>
       </div>`;
     const range = ([from, to]: readonly [number, number]): string =>
-      words.say('card.size.range', { from: words.number(from, 1), to: words.number(to, 1) });
+      words.say('card.size.range', { from: tenths(from, words), to: tenths(to, words) });
     const { footLength, doubt, difference, innerLength, labels, width, archDifference, growth } = advice;
     return [
       row('from', words.say(`size.from.${advice.from}`)),
       ...(footLength === undefined
         ? []
         : [
-            row('foot', words.say('card.size.mm', { value: words.number(footLength, 1) })),
+            row('foot', words.say('card.size.mm', { value: tenths(footLength, words) })),
             row('doubt', range([footLength - doubt, footLength + doubt])),
           ]),
       ...(difference === undefined
         ? []
-        : [row('difference', words.say('card.size.mm', { value: words.number(difference, 1) }))]),
+        : [row('difference', words.say('card.size.mm', { value: tenths(difference, words) }))]),
       row('room', range(advice.toeRoom)),
       ...(innerLength ? [row('inner', range(innerLength))] : []),
       ...(labels
@@ -87,7 +87,7 @@ export class SizeSaid extends LightElement {
         : [row('arch', words.say('card.size.mm', { value: signed(archDifference, words) }))]),
       ...(growth
         ? [
-            row('growth', words.say('measure.size.per-month', { mm: words.number(growth.perMonth, 1) })),
+            row('growth', words.say('measure.size.per-month', { mm: tenths(growth.perMonth, words) })),
             row('months', words.say('measure.size.months-range', { from: growth.months[0], to: growth.months[1] })),
           ]
         : []),
@@ -114,4 +114,8 @@ export class SizeSaid extends LightElement {
 function signed(value: number, words: Words): string {
   const sign = value > 0 ? '+' : value < 0 ? '−' : '';
   return `${sign}${words.number(Math.abs(value), 1)}`;
+}
+
+function tenths(value: number, words: Words): string {
+  return words.number(Math.round(value * 10) / 10);
 }

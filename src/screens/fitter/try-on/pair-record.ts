@@ -73,13 +73,14 @@ export class PairRecord extends LightElement {
           ),
         )}
       </div>
+      ${this.taskRows()}
       <h3>${this.say('rubs')}</h3>
       <lw-rub-spots
         .rubs=${record?.rubs ?? []}
         .words=${this.words}
         @rubs=${(event: CustomEvent<readonly string[]>) => this.change({ rubs: event.detail }, this.say('rubs'))}
       ></lw-rub-spots>
-      ${this.taskRows()}${this.comfort()}`;
+      ${this.comfort()}`;
   }
 
   private boxRow() {
