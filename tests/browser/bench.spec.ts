@@ -1,7 +1,15 @@
 import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { storyNamed, tap, walkInterview } from './walk.ts';
+import { PNG } from 'pngjs';
+import { encodeQR } from 'qr';
+import { writeCardCode } from '../../src/visit/card-code.ts';
+import { freshVisit } from '../../src/visit/fresh-visit.ts';
+import { flow, storyNamed, tap, walkInterview } from './walk.ts';
+
+const rows = (file: string): readonly { id: string; group: string }[] =>
+  JSON.parse(readFileSync(new URL(`../../flows/fitting/${file}.json`, import.meta.url), 'utf8'));
+const tables = { activities: rows('activities'), floors: rows('floors'), 'shoe-kinds': rows('shoe-kinds') };
 
 const bench = (language: string) =>
   JSON.parse(readFileSync(new URL(`../../flows/words/${language}/bench.json`, import.meta.url), 'utf8')).bench;
@@ -116,23 +124,109 @@ test('wrong PINs slow down, and a reload does not shorten the wait', async ({ pa
   await expect(page.locator('#pin-error')).toContainText('Wait');
 });
 
-test('codes that will not do say what happened, and a link opens its visit behind the PIN', async ({ page }) => {
+/** The code of a story's card, as the card prints it. */
+function cardCode(story: string, version = flow.version): string {
+  const answers = storyNamed(story).answers;
+  return writeCardCode(freshVisit(flow, 'en', answers), 'none', { ...flow, version }, tables);
+}
+
+test('codes that will not do say what happened and what to do', async ({ page }) => {
   await page.goto('');
   await openBench(page);
-  const field = page.locator('input[name="code"]');
+  const error = page.locator('#code-error');
   const give = async (text: string) => {
-    await field.fill(text);
+    await page.locator('input[name="code"]').fill(text);
     await page.locator('lw-code-reader').getByRole('button', { name: en.code.open, exact: true }).tap();
   };
+  const code = cardCode('nurse-on-tiles');
   await give('https://example.org/menu');
-  await expect(page.locator('#code-error')).toContainText('not from one of our cards');
-  await page.getByRole('button', { name: en.tickets.blank, exact: true }).tap();
-  await expect(page.locator('lw-answers .answer').first()).toBeVisible();
-  await page.locator('.ask-now').first().waitFor();
+  await expect(error).toContainText('not from one of our cards');
+  await give(code.slice(0, -9));
+  await expect(error).toContainText('The end of this code is missing');
+  await give(code.slice(0, 20) + (code[20] === 'A' ? 'B' : 'A') + code.slice(21));
+  await expect(error).toContainText('damaged');
+  await give(cardCode('nurse-on-tiles', flow.version + 1));
+  await expect(error).toContainText('questions have changed');
+  await page.getByRole('button', { name: en.code.camera, exact: true }).tap();
+  await expect(error).toContainText('camera');
+  const picture = page.locator('input[name="picture"]');
+  await picture.setInputFiles({ name: 'list.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
+  await expect(error).toHaveText(en.code['no-picture']);
+  await picture.setInputFiles({ name: 'white.png', mimeType: 'image/png', buffer: square() });
+  await expect(error).toHaveText(en.code['no-code']);
+  await picture.setInputFiles({ name: 'card.png', mimeType: 'image/png', buffer: square(code) });
+  await expect(page.locator('lw-answers')).toContainText('Nursing');
+});
+
+test('a link opens its visit behind the PIN, beside two blank ones', async ({ page }) => {
+  await page.goto('');
+  await openBench(page);
+  for (let n = 0; n < 2; n += 1) {
+    await page.getByRole('button', { name: en.tickets.blank, exact: true }).tap();
+    await expect(page.locator('.ask-now').first()).toBeVisible();
+    await page.keyboard.press('t');
+  }
   await clean(page);
-  await page.getByRole('button', { name: en.allTickets, exact: true }).tap();
-  await expect(page.locator('.ticket-row')).toHaveCount(1);
+  await page.locator('[data-act="lock"]').tap();
+  await page.goto('about:blank');
+  await page.goto(`/#c=${cardCode('nurse-on-tiles')}`);
+  await page.locator('input[name="pin"]').fill('2468');
+  expect(page.url()).not.toContain('#c=');
+  await page.locator('input[name="initials"]').fill('LT');
+  await page.getByRole('button', { name: en.pin.open, exact: true }).tap();
+  await expect(page.locator('lw-answers')).toContainText('Nursing');
+  await page.keyboard.press('t');
+  for (const row of [0, 1]) {
+    await page.locator('.ticket-row').nth(row).tap();
+    await page.locator('lw-answers .answer').first().waitFor();
+    await page.keyboard.press('t');
+  }
+  await expect(page.locator('.tab')).toHaveCount(4);
   await page.getByRole('button', { name: 'Deutsch', exact: true }).tap();
   await expect(page.locator('h1')).toHaveText(bench('de').tickets.title);
+  await page.locator('.tab').last().tap();
+  await expect(page.locator('.ask-now').first()).toBeVisible();
   await clean(page);
 });
+
+test('two tabs on one ticket: the second is told, and neither change is lost', async ({ page, context }) => {
+  await page.goto('');
+  await openBench(page);
+  await page.getByRole('button', { name: en.tickets.blank, exact: true }).tap();
+  await page.locator('lw-answers').waitFor();
+  const other = await context.newPage();
+  await other.goto('');
+  await openBench(other, false);
+  await other.locator('.ticket-row').tap();
+  await other.locator('lw-answers').waitFor();
+  const answer = async (tab: Page, question: string, option: string) => {
+    await tab.locator(`li[data-question="${question}"] [data-edit]`).tap();
+    await tab.locator('lw-edit-answer').getByRole('button', { name: option, exact: true }).tap();
+  };
+  await answer(page, 'shelf', "Women's");
+  await expect(page.locator('li[data-question="shelf"] .changed')).toBeVisible();
+  await answer(other, 'age-band', '18 to 64');
+  await expect(other.locator('.said')).toContainText(en.note.newer);
+  await expect(other.locator('li[data-question="shelf"]')).toContainText("Women's");
+  await other.locator('[data-act="redo"]').tap();
+  await expect(other.locator('li[data-question="age-band"]')).toContainText('18 to 64');
+  await expect(other.locator('li[data-question="shelf"]')).toContainText("Women's");
+});
+
+/** A picture of a card's square, four pixels to a dot; without text a white one. */
+function square(text?: string): Buffer {
+  const dots = text === undefined ? [[false]] : encodeQR(text, 'raw', { ecc: 'medium' });
+  const size = Math.max(200, dots.length * 4);
+  const picture = new PNG({ width: size, height: size });
+  picture.data.fill(255);
+  dots.forEach((row, y) => {
+    row.forEach((dark, x) => {
+      if (!dark) return;
+      for (let at = 0; at < 16; at += 1) {
+        const pixel = ((y * 4 + (at >> 2)) * size + x * 4 + (at & 3)) * 4;
+        picture.data.fill(0, pixel, pixel + 3);
+      }
+    });
+  });
+  return PNG.sync.write(picture);
+}
