@@ -60,7 +60,10 @@ function title(facts: CardFacts, pairs: number, words: Words): string {
 function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] {
   switch (facts.outcome) {
     case 'shortlist':
-      return [words.say(leadKey(facts, pairs), { count: pairs, letter: facts.lineUps[0]?.pairs[0]?.letter ?? '' })];
+      return [
+        ...(facts.lineUps.length > 1 ? [words.say('card.lead.split')] : []),
+        words.say(leadKey(facts, pairs), { count: pairs, letter: facts.lineUps[0]?.pairs[0]?.letter ?? '' }),
+      ];
     case 'refer':
       return [words.say('card.lead.refer'), ...(facts.healthNotes ? [] : [words.say('card.lead.refer-how')])];
     case 'other-footwear': {
