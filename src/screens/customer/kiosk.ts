@@ -22,6 +22,7 @@ import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
+import { isEcho, type Tap } from '../parts/quick-taps.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
 import './question-screen.ts';
 import './review-screen.ts';
@@ -69,6 +70,9 @@ export class Kiosk extends LightElement {
   private draft: DraftKeeper<unknown> | undefined;
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
+  private lastTap: Tap | undefined;
+  /** The store refused to keep something, though it opened. */
+  private refused = false;
   private readonly interview = new ActorController<ReturnType<typeof interviewMachine>>(
     this,
     ({ context }) => this.save(context),
@@ -77,16 +81,38 @@ export class Kiosk extends LightElement {
     },
   );
 
+  constructor() {
+    super();
+    this.addEventListener('click', (event) => this.dropEcho(event), { capture: true });
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     void this.boot();
+  }
+
+  /** A double tap answers one question: its second half was not meant for the page that came up in between. */
+  private dropEcho(event: MouseEvent): void {
+    if (!event.isTrusted || event.detail === 0) return;
+    const tap = { at: event.timeStamp, x: event.clientX, y: event.clientY, page: this.pageNow };
+    if (isEcho(this.lastTap, tap)) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+    } else this.lastTap = tap;
+  }
+
+  /** Changes whenever other things stand on the screen than before: a step of the interview, or of what follows it. */
+  private get pageNow(): string {
+    const place = this.interview.actor?.getSnapshot().context.at ?? '';
+    const shown = this.querySelectorAll('#ask, .in-group, .confirm p, .stub-foot p');
+    return [place, ...[...shown].map(({ textContent }) => textContent)].join(' ');
   }
 
   private async boot(): Promise<void> {
     this.machine = interviewMachine(this.flow, this.tables);
     this.words = await this.loadWords(document.documentElement.lang, false);
     setDisplay({ language: this.words.language, direction: this.words.direction });
-    if (!this.store.lasting) this.noteCode = 'no-storage';
+    this.noteCode = this.standingNote;
     await this.offerDraft();
     this.begin(this.opening ?? FRESH);
     if (this.opening) await this.prepare();
@@ -110,7 +136,9 @@ export class Kiosk extends LightElement {
     const restored = restoredInterview(this.flow, this.tables, interview);
     if (!restored.value) {
       this.noteCode = 'draft-foreign';
-      await this.store.delete('draft', 'draft');
+      await this.draft.finish().catch(() => {
+        this.refused = true;
+      });
       return;
     }
     // A visit broken off at its result goes on from review: nothing was lost, and nothing need be said.
@@ -122,8 +150,13 @@ export class Kiosk extends LightElement {
 
   private freshDraft(): DraftKeeper<unknown> {
     return new DraftKeeper(this.store, () => {
-      this.noteCode = 'no-storage';
+      this.refused = true;
     });
+  }
+
+  /** What every welcome says until the page is loaded anew: that nothing can be kept on this tablet. */
+  private get standingNote(): string {
+    return this.store.lasting && !this.refused ? '' : 'no-storage';
   }
 
   private begin(from: InterviewState): void {
@@ -142,7 +175,7 @@ export class Kiosk extends LightElement {
 
   private async start(): Promise<void> {
     this.resumable = undefined;
-    this.noteCode = this.store.lasting ? '' : 'no-storage';
+    this.noteCode = this.standingNote;
     this.draft = this.freshDraft();
     this.startedAt = new Date().toISOString();
     this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => ticketByClock());
@@ -159,11 +192,14 @@ export class Kiosk extends LightElement {
 
   /** Ends this visit on this screen: the draft is flushed, then cleared, and the next customer finds the welcome. */
   private async wipe(noteCode = ''): Promise<void> {
-    await this.draft?.finish();
+    // Whatever becomes of the store, the next customer must not find this one's answers on the screen.
+    await this.draft?.finish().catch(() => {
+      this.refused = true;
+    });
     this.draft = this.freshDraft();
     this.ticket = undefined;
     this.resumable = undefined;
-    this.noteCode = noteCode;
+    this.noteCode = noteCode || this.standingNote;
     this.begin(FRESH);
   }
 
@@ -179,8 +215,10 @@ export class Kiosk extends LightElement {
     });
     if (!rest || !words) return;
     this.rest = rest;
+    // The language may have been changed meanwhile: then its own words of the result are still wanted.
     if (this.words.language === language) this.words = words;
-    void rest.line.warm(language);
+    else await this.speak(this.words.language);
+    void rest.line.warm(this.words.language);
   }
 
   /** The fitter may have changed the language; the next customer starts with it. */
@@ -329,7 +367,7 @@ export class Kiosk extends LightElement {
       revision: 0,
     };
     await putTicket(this.store, ticket).catch(() => {
-      this.noteCode = 'no-storage';
+      this.refused = true;
     });
   }
 
