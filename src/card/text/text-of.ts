@@ -61,7 +61,7 @@ function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] 
   switch (facts.outcome) {
     case 'shortlist':
       return [
-        ...(facts.lineUps.length > 1 ? [words.say('card.lead.split')] : []),
+        ...splitSays(facts, words),
         words.say(leadKey(facts, pairs), { count: pairs, letter: facts.lineUps[0]?.pairs[0]?.letter ?? '' }),
       ];
     case 'refer':
@@ -79,3 +79,15 @@ function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] 
 
 const leadKey = (facts: CardFacts, pairs: number): string =>
   pairs === 0 ? 'card.lead.none' : (surenessKey(facts.lineUps) ?? 'card.lead.shortlist');
+
+/** Two line-ups stand there for a reason, and it is said first. */
+function splitSays({ lineUps }: CardFacts, words: Words): readonly string[] {
+  const [first, second] = lineUps;
+  if (!first || !second) return [];
+  const name = (part: string): string => (words.has(`activity.${part}`) ? words.say(`activity.${part}`) : part);
+  return [
+    first.for === 'indoor' || first.for === 'outdoor'
+      ? words.say('split.door')
+      : words.say('split.activities', { first: name(first.for), second: name(second.for) }),
+  ];
+}
