@@ -22,7 +22,11 @@ export function writeStockCopy({ stock, marks }: StockCopy): string {
 }
 
 /** Whether a text means to be a one-file copy and no list: no list begins with a brace. */
-export const looksLikeCopy = (text: string): boolean => text.replace(/^\uFEFF/, '').trimStart().startsWith('{');
+export const looksLikeCopy = (text: string): boolean =>
+  text
+    .replace(/^\uFEFF/, '')
+    .trimStart()
+    .startsWith('{');
 
 /** Reads a one-file copy. A mark that is none is left out, and counted; the stock is read as any list is. */
 export function readStockCopy(text: string, progress?: (share: number) => void): Reading<StockCopy> {
