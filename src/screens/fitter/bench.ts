@@ -6,6 +6,7 @@ import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import { IDLE_LOCK } from '../../storage/pin.ts';
 import { wipeOver } from '../../storage/retention.ts';
+import { keptSettings } from '../../storage/shop-settings.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
@@ -22,8 +23,9 @@ import './tickets-screen.ts';
 
 /** How often the idle lock and the end of the day are looked at, milliseconds. */
 const LOOK_EVERY = 15_000;
-/** A visit is kept to the end of its day at most; a shop may say less. Minutes. */
-const WHOLE_DAY = 24 * 60;
+/** The shop's own screens, loaded when asked for; a build without them leaves their tab out. */
+const SHOP = import.meta.glob('../shop/shop.ts')['../shop/shop.ts'];
+const SHOP_TAB = 'shop';
 
 /** The fitter's screens: locked behind the shop's PIN, then today's tickets, and each open one in a tab of its own. */
 @customElement('lw-bench')
@@ -34,7 +36,6 @@ export class Bench extends LightElement {
   @property({ attribute: false }) line!: LineClient;
   @property({ attribute: false }) shop!: Shop;
   @property({ attribute: false }) loadWords!: (language: string, all: boolean) => Promise<Words>;
-  @property({ type: Number }) keepMinutes = WHOLE_DAY;
   /** The address a card's code came in, opened after the PIN. */
   @property() code = '';
 
@@ -74,7 +75,8 @@ export class Bench extends LightElement {
   private async look(): Promise<void> {
     const rest = Date.now() - this.lastTouch;
     if (this.initials && (rest > IDLE_LOCK || rest < 0)) this.lock('idle');
-    const gone = await wipeOver(this.store, new Date(), this.keepMinutes).catch(() => []);
+    const { keepMinutes } = await keptSettings(this.store);
+    const gone = await wipeOver(this.store, new Date(), keepMinutes).catch(() => []);
     const shown = gone.filter((id) => this.openIds.includes(id));
     if (shown.length === 0) return;
     for (const id of shown) this.shut(id);
@@ -120,6 +122,7 @@ export class Bench extends LightElement {
   }
 
   private go(to: string): void {
+    if (to === SHOP_TAB) void SHOP?.();
     this.at = to;
     this.noteCode = '';
     window.scrollTo(0, 0);
@@ -160,6 +163,7 @@ export class Bench extends LightElement {
           <strong>${words.say('bench.title')}</strong>
           <span>${this.shop.name}${this.initials ? ` · ${this.initials}` : ''}</span>
         </p>
+        ${this.shop.demo === true ? html`<p class="demo-mark">${words.say('screen.demo')}</p>` : nothing}
         ${this.initials ? this.tabs(words) : nothing} ${this.controls(words)}
       </header>
       <main class="bench-page" data-at=${this.initials ? this.at : 'locked'}>
@@ -193,6 +197,7 @@ export class Bench extends LightElement {
     </button>`;
     return html`<nav class="tabs" aria-label=${words.say('bench.tabs')}>
       ${tab('tickets', words.say('bench.allTickets'))} ${this.openIds.map((id) => tab(id, id))}
+      ${SHOP ? tab(SHOP_TAB, words.say('bench.shop')) : nothing}
     </nav>`;
   }
 
@@ -236,7 +241,7 @@ export class Bench extends LightElement {
         ></lw-tickets>
         ${this.keyList(words)}`
         : nothing;
-    return html`${tickets}
+    return html`${tickets} ${this.at === SHOP_TAB ? this.shopScreens(words) : nothing}
     ${repeat(
       this.openIds,
       (id) => id,
@@ -253,6 +258,22 @@ export class Bench extends LightElement {
           @ticket-closed=${(event: CustomEvent<string>) => this.closed(event.detail)}
         ></lw-ticket>`,
     )}`;
+  }
+
+  private shopScreens(words: Words) {
+    return html`<lw-shop
+      .store=${this.store}
+      .words=${words}
+      .line=${this.line}
+      .shop=${this.shop}
+      @back=${() => this.go('tickets')}
+      @shop-changed=${(event: CustomEvent<Shop>) => {
+        this.shop = event.detail;
+      }}
+      @visits-wiped=${() => {
+        this.openIds = [];
+      }}
+    ></lw-shop>`;
   }
 
   private keyList(words: Words) {

@@ -4,6 +4,7 @@ import type { Shop } from '../../card/shop.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import type { Observation } from '../../observation/observation.ts';
+import type { Moved } from '../../shortlist/compare.ts';
 import type { Box } from '../../stock/shoe.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import { markBox, marksOn } from '../../storage/shop-marks.ts';
@@ -55,7 +56,7 @@ export class TicketWork extends LightElement {
 
   @state() private ticket: BenchTicket | undefined;
   @state() private work: BenchLine | undefined;
-  @state() private moved: readonly string[] = [];
+  @state() private moved: readonly Moved[] = [];
   @state() private view: View = 'profile';
   @state() private noteCode = '';
   @state() private waiting: Change | undefined;
@@ -105,7 +106,7 @@ export class TicketWork extends LightElement {
       });
       if (mine !== this.turn) return;
       this.work = work;
-      if (before) this.moved = movedBetween(before, work).map((each) => movedText(each, notes, this.words));
+      if (before) this.moved = movedBetween(before, work);
     } catch (reason) {
       console.error(reason);
       this.noteCode = 'no-line';
@@ -275,7 +276,7 @@ export class TicketWork extends LightElement {
         ${
           this.moved.length > 0
             ? html`<ul>
-                ${this.moved.map((each) => html`<li>${each}</li>`)}
+                ${this.moved.map((each) => html`<li>${movedText(each, this.ticket?.bench ?? NO_NOTES, this.words)}</li>`)}
               </ul>`
             : nothing
         }
