@@ -6,14 +6,31 @@ import type { Flow, Question } from '../../src/flow/format.ts';
 const read = (path: string) => JSON.parse(readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8'));
 export const flow: Flow = read('flows/fitting/flow.json');
 export const storyNamed = (name: string): { answers: Answers } => read(`flows/fitting/stories/${name}.json`);
-const words = (language: string) => ({
+export const words = (language: string) => ({
   flow: read(`flows/fitting/words.${language}.json`),
   screen: read(`flows/words/${language}/interview.json`).screen,
 });
 
 /** How a person acts on the screen: by finger, or by keyboard. */
 export type Act = (on: Locator) => Promise<void>;
-export const tap: Act = (on) => on.tap();
+/** How a person fills a text field. */
+export type Type = (on: Locator, text: string) => Promise<void>;
+
+/** Share of a target's width, left and right of its middle by turns: see `tap`. */
+const SIDES = [0.3, 0.7] as const;
+let taps = 0;
+/**
+ * By finger, faster than any person. Two taps on one spot within a moment are taken for one double tap, so each lands
+ * beside the one before.
+ */
+export const tap: Act = async (on) => {
+  taps += 1;
+  await on.scrollIntoViewIfNeeded();
+  const box = await on.boundingBox();
+  if (!box) throw new Error('There is nothing to tap');
+  await on.tap({ position: { x: box.width * (SIDES[taps % 2] ?? 0.5), y: box.height / 2 } });
+};
+export const fill: Type = (on, text) => on.fill(text);
 
 /** Taps counted, to be told beside the number of screens. */
 export interface Walked {
@@ -21,25 +38,44 @@ export interface Walked {
   readonly taps: number;
 }
 
-/** Answers the whole interview as one story would, from the welcome to review; returns what was met on the way. */
-export async function walkInterview(page: Page, answers: Answers, language = 'en', act: Act = tap): Promise<Walked> {
-  let taps = 0;
+export interface Walk {
+  readonly type?: Type;
+  /** Stops there with the question unanswered, instead of at review. */
+  readonly until?: string;
+  /** Goes on from the question shown, instead of from the welcome. */
+  readonly begun?: boolean;
+  /** Looks at each question before it is answered. */
+  readonly at?: (question: string) => Promise<void>;
+}
+
+/** Answers the interview as one story would, from the welcome to review; returns what was met on the way. */
+export async function walkInterview(
+  page: Page,
+  answers: Answers,
+  language = 'en',
+  act: Act = tap,
+  walk: Walk = {},
+): Promise<Walked> {
+  let count = 0;
   const counted: Act = async (on) => {
-    taps += 1;
+    count += 1;
     await act(on);
   };
   const screens: string[] = [];
-  await counted(page.getByRole('button', { name: words(language).screen.welcome.start, exact: true }));
+  if (!walk.begun) {
+    await counted(page.getByRole('button', { name: words(language).screen.welcome.start, exact: true }));
+  }
   while (true) {
     const here = page.locator('lw-question, lw-review').first();
     await here.waitFor();
     const id = await here.getAttribute('data-question');
-    if (id === null) break;
+    if (id === null || id === walk.until) break;
     screens.push(id);
-    await answerQuestion(page, id, answers[id], language, counted);
+    await walk.at?.(id);
+    await answerQuestion(page, id, answers[id], language, counted, walk.type);
     await page.waitForFunction((was) => document.querySelector(`lw-question[data-question="${was}"]`) === null, id);
   }
-  return { screens, taps };
+  return { screens, taps: count };
 }
 
 /** Gives one answer on the question shown. */
@@ -48,7 +84,8 @@ export async function answerQuestion(
   id: string,
   answer: Answer | undefined,
   language: string,
-  act: Act,
+  act: Act = tap,
+  type: Type = fill,
 ): Promise<void> {
   if (answer === undefined) throw new Error(`The story has no answer to ${id}`);
   const question = flow.sections.flatMap(({ questions }) => questions).find((each) => each.id === id) as Question;
@@ -57,7 +94,9 @@ export async function answerQuestion(
   const rows = { activities: 'activity', floors: 'floor', 'shoe-kinds': 'shoe-kind' } as const;
   const label = (option: string): string =>
     own.option?.[option] ??
-    ('options' in question && 'table' in question.options ? flowWords[rows[question.options.table]][option] : undefined);
+    ('options' in question && 'table' in question.options
+      ? flowWords[rows[question.options.table]][option]
+      : undefined);
   const scope = page.locator('lw-question');
   const button = (name: string) => scope.getByRole('button', { name, exact: true });
   const onward = () => act(button(screen.continue));
@@ -78,7 +117,7 @@ export async function answerQuestion(
       if (answer === 'not-sure') return act(button(screen.notSure));
       const { value, unit } = answer as Quantity;
       await act(scope.locator(`label:has(input[value="${unit}"])`));
-      await scope.locator('input[type="text"]').fill(String(value));
+      await type(scope.locator('input[type="text"]'), String(value));
       return onward();
     }
     case 'against-today':
