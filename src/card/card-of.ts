@@ -50,6 +50,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const pairs = pairsOf(shortlist.lineUps, labelSystem(visit), privacy);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
   const cautions = cardCautions(profile.outcome, profile.cautions, knowledge, health, tellsHealth, fitter);
+  const fittersAdvice = new Set(knowledge.advice.filter((row) => row.fitterOnly).map((row) => row.id));
   const asked = healthAsked(profile.facts);
   const drawn = profile.outcome === 'shortlist' ? shown.needs : [];
   return {
@@ -71,6 +72,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     cautions,
     advice: (profile.outcome === 'refer' ? [] : shown.advice)
       .filter((item) => tellsHealth || !(item.health || onlyHealth(item.reasons, health)))
+      .filter((item) => fitter || !fittersAdvice.has(item.code))
       .map(({ code, kind }) => ({ code, kind })),
     healthAsked: asked,
     healthNotes: tellsHealth,

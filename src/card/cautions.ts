@@ -10,7 +10,8 @@ const STOPS: readonly string[] = ['now', 'today', 'before-choosing'];
  * The cautions of one card, most urgent first, each once.
  *
  * Every card prints those that are for everybody; a `refer` card also prints every stop there is. What follows from
- * this customer's health answers is added only where the card may tell it.
+ * this customer's health answers is added only where the card may tell it, and what is for the fitter alone only on
+ * the fitter's copy.
  */
 export function cardCautions(
   outcome: Outcome,
@@ -18,7 +19,7 @@ export function cardCautions(
   knowledge: Knowledge,
   health: ReadonlySet<string>,
   tellsHealth: boolean,
-  withBacking: boolean,
+  fitter: boolean,
 ): readonly CardCaution[] {
   const shared = knowledge.cautions.filter(
     (row) => row.always || (outcome === 'refer' && !tellsHealth && row.health && STOPS.includes(row.level)),
@@ -27,12 +28,12 @@ export function cardCautions(
   const wanted = new Set([...told.map((caution) => caution.code), ...shared.map((row) => row.id)]);
   return CAUTION_LEVELS.flatMap((level) =>
     knowledge.cautions
-      .filter((row) => row.level === level && wanted.has(row.id))
+      .filter((row) => row.level === level && wanted.has(row.id) && (fitter || !row.fitterOnly))
       .map((row) => ({
         code: row.id,
         level: row.level,
         ...(row.whom ? { whom: row.whom } : {}),
-        ...(withBacking ? { backing: { source: row.source, grade: row.grade } } : {}),
+        ...(fitter ? { backing: { source: row.source, grade: row.grade } } : {}),
       })),
   );
 }
