@@ -23,6 +23,7 @@ import { setDisplay } from '../parts/display.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
 import { isEcho, type Tap } from '../parts/quick-taps.ts';
+import { LANGUAGES } from '../parts/word-files.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
 import './question-screen.ts';
 import './review-screen.ts';
@@ -125,6 +126,18 @@ export class Kiosk extends LightElement {
     if (code) history.replaceState(null, '', location.pathname + location.search);
     await Promise.all([import('../fitter/bench.ts'), this.prepare()]);
     if (this.rest) this.bench = { code };
+  }
+
+  /** The shop changed what it says of itself: so do this screen and every card from now on. */
+  private retell(shop: Shop): void {
+    this.shop = shop;
+    if (this.rest) this.rest = { ...this.rest, shop };
+  }
+
+  /** The languages the shop offers; all there are, until it is known or when it offers none of them. */
+  private get offeredLanguages(): readonly string[] {
+    const offered = LANGUAGES.filter((language) => this.shop?.languages.includes(language));
+    return offered.length > 0 ? offered : LANGUAGES;
   }
 
   /** A draft of a moment ago is offered, never shown: it may be somebody else's. A damaged one is dropped, and said. */
@@ -258,6 +271,7 @@ export class Kiosk extends LightElement {
         .line=${this.rest.line}
         .shop=${this.rest.shop}
         .code=${this.bench.code}
+        @shop-changed=${(event: CustomEvent<Shop>) => this.retell(event.detail)}
         @leave=${() => this.leaveBench()}
       ></lw-bench>`;
     }
@@ -268,6 +282,7 @@ export class Kiosk extends LightElement {
           .at=${context.at}
           .ticket=${context.at === 'welcome' ? undefined : this.ticket}
           .demo=${this.shop?.demo === true}
+          .languages=${this.offeredLanguages}
           @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
           @start-over=${() => this.wipe()}
         ></lw-stub>
@@ -285,6 +300,7 @@ export class Kiosk extends LightElement {
       return html`<lw-welcome
         .words=${words}
         .shopName=${this.shop?.name ?? ''}
+        .languages=${this.offeredLanguages}
         .resumable=${this.resumable !== undefined}
         .note=${this.noteText(words)}
         @begin=${() => this.start()}

@@ -14,6 +14,7 @@ export class Stub extends LightElement {
   @property() at: Place = 'welcome';
   @property({ attribute: false }) ticket: { readonly word: string; readonly number: number } | undefined;
   @property({ type: Boolean }) demo = false;
+  @property({ attribute: false }) languages: readonly string[] = LANGUAGES;
   @state() private asking = false;
 
   protected override render() {
@@ -61,8 +62,10 @@ export class Stub extends LightElement {
       ${
         this.at === 'welcome'
           ? nothing
-          : html`${LANGUAGES.filter((language) => language !== words.language).map(
-              (language) => html`<button
+          : html`${this.languages
+              .filter((language) => language !== words.language)
+              .map(
+                (language) => html`<button
                   type="button"
                   class="plain"
                   lang=${language}
@@ -70,7 +73,7 @@ export class Stub extends LightElement {
                 >
                   ${new Intl.DisplayNames([language], { type: 'language' }).of(language)}
                 </button>`,
-            )}
+              )}
               <button type="button" class="plain" @click=${() => (this.asking = true)}>${words.say('screen.startOver')}</button>`
       }`;
   }

@@ -11,6 +11,7 @@ export class WelcomeScreen extends LightElement {
   /** Answers of a moment ago are still here, and may be somebody else's. */
   @property({ type: Boolean }) resumable = false;
   @property() shopName = '';
+  @property({ attribute: false }) languages: readonly string[] = LANGUAGES;
   @property() note = '';
 
   private tell(what: 'begin' | 'resume' | 'staff'): void {
@@ -32,7 +33,7 @@ export class WelcomeScreen extends LightElement {
       <fieldset class="languages">
         <legend>${say('language')}</legend>
         <div class="units">
-          ${LANGUAGES.map(
+          ${this.languages.map(
             (language) => html`<label class="choice plain" lang=${language}
               ><input
                 type="radio"

@@ -8,15 +8,16 @@ export type ReadForm =
   | { readonly wrong: readonly (keyof Shop | Setting)[] };
 
 /**
- * Reads the settings form. What the form does not show (the drawing, where the kiosk is served from) stays as it was.
+ * Reads the settings form. What the form does not show (the drawing, where the kiosk is served from…) stays as it was.
  * The shop's part goes through the reader that every shop file goes through.
  */
 export function readForm(form: FormData, before: Shop): ReadForm {
   const text = (name: string): string => String(form.get(name) ?? '').trim();
   const chosen = (name: string): readonly string[] => form.getAll(name).map(String);
-  const { logo, origin } = before;
+  const { logo, openingLine: _before, ...rest } = before;
   const openingLine = text('openingLine');
   const raw = {
+    ...rest,
     name: text('name'),
     address: text('address')
       .split(/\r?\n/)
@@ -29,7 +30,6 @@ export function readForm(form: FormData, before: Shop): ReadForm {
     emergencyNumber: text('emergencyNumber'),
     kit: chosen('kit'),
     cardFormat: text('cardFormat'),
-    ...(origin === undefined ? {} : { origin }),
   };
   const { value, findings } = readShop(JSON.stringify(raw), 'settings');
   const numbers = Object.fromEntries(SETTINGS.map((setting) => [setting, wholeNumber(text(setting))]));

@@ -22,11 +22,19 @@ export class ShopScreens extends LightElement {
   @property({ attribute: false }) shop!: Shop;
   @state() private at: Place = 'stock';
 
+  protected override firstUpdated(): void {
+    this.focusHeading();
+  }
+
   private async go(to: Place): Promise<void> {
     if (to === 'measuring') await import('./measuring-screen.ts');
     this.at = to;
     await this.updateComplete;
     window.scrollTo(0, 0);
+    this.focusHeading();
+  }
+
+  private focusHeading(): void {
     requestAnimationFrame(() => this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true }));
   }
 
