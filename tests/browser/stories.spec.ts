@@ -30,7 +30,7 @@ async function visit(page: Page, name: string): Promise<{ ticket: string }> {
   const most = allowed(name, answers);
   expect(screens.length, `${name} meets at most ${most} questions`).toBeLessThanOrEqual(most);
   walks.push({ name, screens: screens.length, taps: taps + 1 });
-  const ticket = await page.locator('.ticket strong').innerText();
+  const ticket = ((await page.locator('.ticket strong').textContent()) ?? '').trim();
   await tap(page.locator('lw-review ~ .foot .main'));
   await page.locator('lw-result').waitFor();
   return { ticket };
@@ -40,14 +40,14 @@ async function visit(page: Page, name: string): Promise<{ ticket: string }> {
 async function shown(page: Page) {
   const texts = (selector: string) => page.locator(`lw-result ${selector}`).allInnerTexts();
   return {
-    title: await page.locator('lw-result h1').innerText(),
+    title: (await page.locator('lw-result h1').textContent()) ?? '',
     pairs: (await texts('.pair h3')).map((name) => name.replace(/^[A-Z]\s+/, '')),
     shelves: await texts('.pair:first-child .shelf'),
   };
 }
 
-test.afterAll(({}, { config }) => {
-  const file = join(dirname(config.projects[0]?.outputDir ?? ''), 'walks.json');
+test.afterAll(() => {
+  const file = join(dirname(test.info().project.outputDir), 'walks.json');
   mkdirSync(dirname(file), { recursive: true });
   writeFileSync(file, `${JSON.stringify(walks, undefined, 2)}\n`);
 });
