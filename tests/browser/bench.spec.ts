@@ -81,6 +81,11 @@ test('a visit goes from the customer’s last answer to the final card at the be
   await ticket.locator('lw-decide input[name="chosen"]').first().check();
   await expect(ticket.locator('.final')).toBeVisible();
   await clean(page);
+  const chosen = await ticket.locator('.decide').first().locator('strong').first().textContent();
+  await ticket.locator('[data-card="customer-preview"]').tap();
+  const twin = page.frameLocator('iframe.twin').locator('body');
+  await expect(twin).toContainText((chosen ?? '').slice(2));
+  await expect(twin).not.toContainText('Dockenfell');
   for (const copy of ['customer', 'fitter']) {
     const download = page.waitForEvent('download');
     await ticket.locator(`[data-card="${copy}-save"]`).tap();

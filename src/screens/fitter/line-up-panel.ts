@@ -13,7 +13,7 @@ import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
 import { reasonText } from './reasons.ts';
 import './pull-list-panel.ts';
-import { mustText, needName } from './why-text.ts';
+import { fromText, mustText, needName, optionText } from './why-text.ts';
 
 /** Why a pair is set aside, in one tap. Words: `bench.reason.<id>`. */
 const ASIDE_REASONS = ['not-liked', 'does-not-fit', 'had-it-before', 'too-dear', 'fitter-doubts'] as const;
@@ -113,6 +113,7 @@ export class LineUpPanel extends LightElement {
         ${own.map((pair) => this.pair(pair))}
       </ol>
       <p class="soft">${words.say(`sureness.${lineUp.sureness}`)}</p>
+      ${this.whatIf(lineUp)}
       ${lineUp.ifDropped.map(
         (each) =>
           html`<p>${words.say('card.pair.dropped', { must: must(each.must, each.value), count: each.pairs })}</p>`,
@@ -143,6 +144,15 @@ export class LineUpPanel extends LightElement {
           : nothing
       }
     </section>`;
+  }
+
+  private whatIf({ whatIf, entries, more }: LineUp) {
+    const shoe = [...entries, ...more].find((entry) => entry.shoe.id === whatIf?.shoe)?.shoe;
+    if (!whatIf || !shoe) return nothing;
+    const { words } = this;
+    const question = fromText(whatIf.property ? `${whatIf.question}:${whatIf.property}` : whatIf.question, words);
+    const data = { answer: optionText(whatIf, words), question, shoe: shoe.name };
+    return html`<p class="soft">${words.say(whatIf.without ? 'what-if.without' : 'what-if.instead', data)}</p>`;
   }
 
   private pair(pair: BenchPair) {

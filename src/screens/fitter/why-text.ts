@@ -4,6 +4,7 @@ import { attribute } from '../../attributes/table.ts';
 import { mustName } from '../../card/text/must-text.ts';
 import type { Must, Need } from '../../profile/profile.ts';
 import type { Why } from '../../profile/why.ts';
+import type { WhatIf } from '../../shortlist/shortlist.ts';
 import type { Words } from '../../words/words.ts';
 
 /** From these importances on a need is called so. Our choice: thirds of the scale. */
@@ -63,6 +64,22 @@ export function fromText(from: string, words: Words): string {
       .map((tail) => `question.${question}.${tail}`)
       .find((each) => words.has(each));
   return of ? `${words.say(key)} ${words.say(of)}` : words.say(key);
+}
+
+/** An option in its question's words, or in its table's. */
+export function optionText({ question, property, option }: Omit<WhatIf, 'shoe'>, words: Words): string {
+  const own = `question.${question}`;
+  const keys = property
+    ? [`${own}.property.${property}.choice.${option}`]
+    : [
+        `${own}.option.${option}`,
+        `${own}.region.${option}`,
+        `activity.${option}`,
+        `floor.${option}`,
+        `shoe-kind.${option}`,
+      ];
+  const key = [...keys, `screen.${option}`].find((each) => words.has(each));
+  return key === undefined ? option : words.say(key);
 }
 
 /** What a line of the profile is about, in a word or two. */
