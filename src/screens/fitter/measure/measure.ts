@@ -10,6 +10,7 @@ import '../../look/measure.css';
 import { LightElement } from '../../parts/light-element.ts';
 import { choiceRow } from './choice-row.ts';
 import './feet-part.ts';
+import { HandedBack } from './handed-back.ts';
 import { History } from './history.ts';
 import './old-pair-part.ts';
 import './roll-part.ts';
@@ -38,11 +39,12 @@ export class MeasureScreen extends LightElement {
   @state() private unit: LengthUnit = 'mm';
   @state() private said = '';
   private readonly history = new History<Observation>();
+  private readonly handedBack = new HandedBack<Observation>();
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('visit')) return;
-    // The owner hands back what it was told; anything else was changed elsewhere and cannot be undone from here.
-    if (JSON.stringify(this.visit.observation) === JSON.stringify(this.observation)) return;
+    if (!this.handedBack.isNews(this.visit.observation)) return;
+    // Changed elsewhere: it cannot be undone from here.
     this.history.clear();
     this.observation = this.visit.observation;
   }
@@ -63,6 +65,7 @@ export class MeasureScreen extends LightElement {
 
   private tell(observation: Observation): void {
     this.observation = observation;
+    this.handedBack.tell(observation);
     this.dispatchEvent(new CustomEvent<Observation>('observation', { detail: observation }));
   }
 

@@ -10,6 +10,7 @@ import type { Words } from '../../../words/words.ts';
 import '../../look/measure.css';
 import '../../look/try-on.css';
 import { LightElement } from '../../parts/light-element.ts';
+import { HandedBack } from '../measure/handed-back.ts';
 import { History } from '../measure/history.ts';
 import './pair-record.ts';
 import { type PairToTry, pairsToTry } from './pairs-to-try.ts';
@@ -42,14 +43,15 @@ export class TryOnScreen extends LightElement {
   @state() private stocked: Readonly<Record<string, readonly Box[]>> = {};
   @state() private said = '';
   private readonly history = new History<readonly TryOn[]>();
+  private readonly handedBack = new HandedBack<readonly TryOn[]>();
 
   private get pairs(): readonly PairToTry[] {
     return pairsToTry(this.line, this.entries);
   }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
-    if (changed.has('visit') && JSON.stringify(this.visit.tryOns) !== JSON.stringify(this.tryOns)) {
-      // The owner hands back what it was told; anything else was changed elsewhere and cannot be undone from here.
+    if (changed.has('visit') && this.handedBack.isNews(this.visit.tryOns)) {
+      // Changed elsewhere: it cannot be undone from here.
       this.history.clear();
       this.tryOns = this.visit.tryOns;
     }
@@ -86,6 +88,7 @@ export class TryOnScreen extends LightElement {
 
   private tell(tryOns: readonly TryOn[]): void {
     this.tryOns = tryOns;
+    this.handedBack.tell(tryOns);
     this.dispatchEvent(new CustomEvent<readonly TryOn[]>('try-ons', { detail: tryOns }));
   }
 
