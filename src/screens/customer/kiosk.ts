@@ -40,6 +40,9 @@ function ticketByClock(): TicketName {
   return { word: TICKET_WORDS[0], number: now.getHours() * 60 + now.getMinutes() };
 }
 
+/** How often visits are looked through for those whose time is over, milliseconds. Our choice. */
+const LET_GO_EVERY = 60_000;
+
 type TicketName = { readonly word: string; readonly number: number };
 
 /** The customer's kiosk, from welcome to the card. It shows what the interview's machine says and keeps no view of its own. */
@@ -72,6 +75,7 @@ export class Kiosk extends LightElement {
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
   private lastTap: Tap | undefined;
+  private letGoTimer: ReturnType<typeof setInterval> | undefined;
   /** The store refused to keep something, though it opened. */
   private refused = false;
   private readonly interview = new ActorController<ReturnType<typeof interviewMachine>>(
@@ -90,6 +94,22 @@ export class Kiosk extends LightElement {
   override connectedCallback(): void {
     super.connectedCallback();
     void this.boot();
+    this.letGoTimer = setInterval(() => void this.letGo(), LET_GO_EVERY);
+  }
+
+  override disconnectedCallback(): void {
+    clearInterval(this.letGoTimer);
+    super.disconnectedCallback();
+  }
+
+  /** Visits whose time is over go, whether or not a fitter looks. */
+  private async letGo(): Promise<void> {
+    const [{ keptSettings }, { wipeOver }] = await Promise.all([
+      import('../../storage/shop-settings.ts'),
+      import('../../storage/retention.ts'),
+    ]);
+    const { keepMinutes } = await keptSettings(this.store);
+    await wipeOver(this.store, new Date(), keepMinutes).catch(() => []);
   }
 
   /** A double tap answers one question: its second half was not meant for the page that came up in between. */
