@@ -5,13 +5,11 @@ import type { Question } from '../../flow/format.ts';
 import type { Words } from '../../words/words.ts';
 import { LightElement } from '../parts/light-element.ts';
 import type { Offered } from '../parts/offered.ts';
-import './questions/against-today.ts';
-import './questions/body-map.ts';
-import './questions/number.ts';
 import './questions/one-of.ts';
-import './questions/shares.ts';
-import './questions/signs.ts';
 import './questions/some-of.ts';
+
+/** The kinds that no first question is: fetched once the welcome stands, defined before anybody can reach them. */
+export const loadLaterKinds = (): Promise<unknown> => import('./questions/later-kinds.ts');
 
 /** One question a page: its heading takes focus, why we ask stands under it, back is always there. */
 @customElement('lw-question')
