@@ -25,8 +25,7 @@ import { offeredWithLabels } from '../parts/option-labels.ts';
 import { isEcho, type Tap } from '../parts/quick-taps.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
-import { loadLaterKinds } from './question-screen.ts';
-import './review-screen.ts';
+import { loadLaterScreens } from './question-screen.ts';
 import './stub.ts';
 import './welcome-screen.ts';
 
@@ -136,7 +135,7 @@ export class Kiosk extends LightElement {
     this.noteCode = this.standingNote;
     await this.offerDraft();
     this.begin(this.opening ?? FRESH);
-    await loadLaterKinds();
+    await loadLaterScreens();
     if (this.opening) await this.prepare();
     this.shop = await this.loadShop().catch(() => undefined);
     if (location.hash.startsWith('#c=')) void this.openBench(location.hash);

@@ -8,8 +8,8 @@ import type { Offered } from '../parts/offered.ts';
 import './questions/one-of.ts';
 import './questions/some-of.ts';
 
-/** The kinds that no first question is: fetched once the welcome stands, defined before anybody can reach them. */
-export const loadLaterKinds = (): Promise<unknown> => import('./questions/later-kinds.ts');
+/** Screens that nobody meets first: fetched once the welcome stands, defined before anybody can reach them. */
+export const loadLaterScreens = (): Promise<unknown> => import('./later-screens.ts');
 
 /** One question a page: its heading takes focus, why we ask stands under it, back is always there. */
 @customElement('lw-question')
