@@ -190,6 +190,7 @@ export class Bench extends LightElement {
     const tab = (id: string, label: string) => html`<button
       type="button"
       class="tab"
+      data-tab=${id}
       aria-current=${this.at === id ? 'page' : nothing}
       @click=${() => this.go(id)}
     >
