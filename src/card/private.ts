@@ -7,11 +7,15 @@ const DECLINED: readonly string[] = ['rather-not-say', 'no-grown-up', 'skipped']
 
 /**
  * What tells of health in this visit: the questions about it, and the one word that travelled in their stead. A
- * question that was declined tells nothing, so what follows from that may be said.
+ * question that was declined tells nothing, so what follows from that may be said, unless it was answered after all
+ * and the fitter wrote it down.
  */
 export function healthSources(flow: Flow, visit: Visit): ReadonlySet<string> {
+  const answeredLater = new Set(visit.overrides.filter(({ value }) => !isDeclined(value)).map((o) => o.question));
   const told = flow.sections.flatMap((section) =>
-    section.questions.filter((q) => q.health && !isDeclined(visit.answers[q.id])).map((q) => q.id),
+    section.questions
+      .filter((q) => q.health && (answeredLater.has(q.id) || !isDeclined(visit.answers[q.id])))
+      .map((q) => q.id),
   );
   return new Set([...told, 'hold']);
 }
