@@ -1,3 +1,4 @@
+import '../look/later-questions.css';
 import './review-screen.ts';
 import './questions/against-today.ts';
 import './questions/body-map.ts';
