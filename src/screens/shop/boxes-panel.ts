@@ -7,6 +7,7 @@ import type { LineClient } from '../../worker/line-client.ts';
 import type { BoxSearch, FoundBox, FoundBoxes } from '../../worker/stock-service.ts';
 import { labelsText } from '../fitter/bench-pairs.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { countText } from './count-text.ts';
 
 /** What somebody did to a box; `undo` takes the last one back. */
 export interface MarkWish {
@@ -75,7 +76,7 @@ export class BoxesPanel extends LightElement {
       </form>
       ${this.marked()}
       <p role="status" class="soft">
-        ${boxes === undefined ? nothing : boxes.of > boxes.found.length ? this.say('some', { shown: boxes.found.length, of: boxes.of }) : this.say('all', { count: boxes.of })}
+        ${boxes === undefined ? nothing : boxes.of > boxes.found.length ? this.say('some', { shown: boxes.found.length, of: boxes.of }) : countText(this.words, 'shop.boxes.all', boxes.of)}
       </p>
       ${
         boxes && !(empty && boxes.of > boxes.found.length)
@@ -95,9 +96,9 @@ export class BoxesPanel extends LightElement {
     const { words } = this;
     const own = this.marks.filter((mark) => mark.box === box.id);
     const what = `${name}, ${labelsText(box, words)}`;
-    const act = (wish: MarkWish['what'], label: string) => html`<button
+    const act = (wish: MarkWish['what'], label: string, look = 'button') => html`<button
       type="button"
-      class="button"
+      class=${look}
       data-mark=${wish}
       aria-label=${`${label}: ${what}`}
       @click=${() => this.mark(box.id, wish)}
@@ -113,10 +114,15 @@ export class BoxesPanel extends LightElement {
       <span class="here">
         <span>${words.say('stock.on-hand', { count: available(box) })}</span>
         ${box.reserved > 0 ? html`<span class="soft">${box.reserved} ${words.say('stock.reserved')}</span>` : nothing}
-        ${own.length > 0 ? html`<span class="own">${own.map((mark) => words.say(`stock.${mark.what}`)).join(' · ')}</span>` : nothing}
+        ${
+          own.length > 0
+            ? html`<span class="own"
+                >${own.map((mark) => words.say(`stock.${mark.what}`)).join(' · ')} ${act('undo', words.say('stock.take-back'), 'link')}</span
+              >`
+            : nothing
+        }
       </span>
       <span class="acts">
-        ${own.length > 0 ? act('undo', words.say('stock.take-back')) : nothing}
         ${available(box) > 0 ? html`${act('not-on-the-shelf', words.say('stock.not-on-the-shelf'))} ${act('sold', words.say('stock.sold'))}` : nothing}
       </span>
     </li>`;

@@ -6,6 +6,7 @@ import type { LineClient } from '../../worker/line-client.ts';
 import type { StockOffer } from '../../worker/stock-service.ts';
 import { momentOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { countText } from './count-text.ts';
 import { findingText } from './finding-text.ts';
 import { listStyle } from './list-style.ts';
 import { momentText } from './moment-text.ts';
@@ -136,12 +137,12 @@ export class LoadPanel extends LightElement {
       ${
         offer.findings.length > 0
           ? html`<div class="line">
-              ${offer.more > 0 ? html`<p>${this.say('more', { count: offer.more })}</p>` : nothing}
+              ${offer.more > 0 ? html`<p>${countText(words, 'shop.load.more', offer.more)}</p>` : nothing}
               <button type="button" class="button" @click=${() => this.saveFindings()}>${this.say('saveFindings')}</button>
             </div>`
           : html`<p>${this.say('clean')}</p>`
       }
-      ${offer.usable && offer.gone > 0 ? html`<p class="said" data-gone>${this.say('gone', { count: offer.gone })}</p>` : nothing}
+      ${offer.usable && offer.gone > 0 ? html`<p class="said" data-gone>${countText(words, 'shop.load.gone', offer.gone)}</p>` : nothing}
       <p>${this.say(offer.usable ? 'nothingYet' : 'unusable')}</p>
       <div class="foot">
         ${
@@ -156,8 +157,8 @@ export class LoadPanel extends LightElement {
 
   private listed(severity: Finding['severity'], findings: readonly Finding[]) {
     if (findings.length === 0) return nothing;
-    return html`<h3>${this.say(`${severity}s`, { count: findings.length })}</h3>
-      <ul class="findings" data-severity=${severity} tabindex="0" aria-label=${this.say(`${severity}s`, { count: findings.length })}>
+    return html`<h3>${countText(this.words, `shop.load.${severity}s`, findings.length)}</h3>
+      <ul class="findings" data-severity=${severity} tabindex="0" aria-label=${countText(this.words, `shop.load.${severity}s`, findings.length)}>
         ${findings.map((finding) => html`<li>${findingText(finding, this.words)}</li>`)}
       </ul>`;
   }

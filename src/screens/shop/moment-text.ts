@@ -1,5 +1,5 @@
 import type { Words } from '../../words/words.ts';
 
-/** A local date and time as the language writes it: `25/11/2026, 09:12`. */
+/** A local date and time as the language writes it: `25 Nov 2026, 09:12`. */
 export const momentText = (iso: string, words: Words): string =>
-  new Intl.DateTimeFormat(words.language, { dateStyle: 'short', timeStyle: 'short' }).format(new Date(iso));
+  new Intl.DateTimeFormat(words.language, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(iso));

@@ -100,23 +100,31 @@ export class SettingsForm extends LightElement {
   protected override render() {
     const { shop, settings } = this;
     return html`<form class="settings" novalidate @submit=${this.submit} @change=${this.changed}>
-      ${this.section(
-        'about',
-        html`${this.input('name', shop.name)}
-          ${this.area('address', shop.address.join('\n'))} ${this.input('openingLine', shop.openingLine ?? '')}
-          ${this.input('emergencyNumber', shop.emergencyNumber, 'tel')} ${this.input('currency', shop.currency)}
-          ${this.logoField()}`,
-      )}
-      ${this.section('languages', html`${this.languages()} ${this.fitters()}`)}
-      ${this.section('card', html`${this.format()} <lw-card-preview .words=${this.words} .line=${this.line} .shop=${this.shown ?? shop}></lw-card-preview>`)}
-      ${this.section(
-        'kit',
-        this.ticks('kit', KIT, shop.kit, (id) => this.say(`kit-${id}`)),
-      )}
-      ${this.section(
-        'times',
-        html`${this.number('keepMinutes', settings)} ${this.number('quiet', settings)} ${this.number('warning', settings)}`,
-      )}
+      <div class="column">
+        ${this.section(
+          'about',
+          html`${this.input('name', shop.name)} ${this.area('address', shop.address.join('\n'))}
+            ${this.input('openingLine', shop.openingLine ?? '')}
+            ${this.input('emergencyNumber', shop.emergencyNumber, 'tel')} ${this.input('currency', shop.currency)}
+            ${this.logoField()}`,
+        )}
+        ${this.section(
+          'times',
+          html`${this.number('keepMinutes', settings)} ${this.number('quiet', settings)} ${this.number('warning', settings)}`,
+        )}
+      </div>
+      <div class="column">
+        ${this.section('languages', html`${this.languages()} ${this.fitters()}`)}
+        ${this.section(
+          'kit',
+          this.ticks('kit', KIT, shop.kit, (id) => this.say(`kit-${id}`)),
+        )}
+        ${this.section(
+          'card',
+          html`${this.format()}
+            <lw-card-preview .words=${this.words} .line=${this.line} .shop=${this.shown ?? shop}></lw-card-preview>`,
+        )}
+      </div>
       <div class="foot save">
         <button type="submit" class="button main" data-act="save">${this.say('save')}</button>
         <p role="status" class=${this.wrong.length > 0 ? 'error' : ''}>

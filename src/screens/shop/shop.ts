@@ -51,9 +51,6 @@ export class ShopScreens extends LightElement {
             ${words.say(`shop.part.${place}`)}
           </button>`,
         )}
-        <button type="button" class="back" @click=${() => this.dispatchEvent(new CustomEvent('back'))}>
-          ${words.say('shop.back')}
-        </button>
       </nav>
       ${this.place()}`;
   }

@@ -11,6 +11,7 @@ import { dayOf, momentOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
 import './boxes-panel.ts';
 import type { MarkWish } from './boxes-panel.ts';
+import { countText } from './count-text.ts';
 import { listStyle } from './list-style.ts';
 import './load-panel.ts';
 import { momentText } from './moment-text.ts';
@@ -92,15 +93,13 @@ export class StockScreen extends LightElement {
 
   protected override render() {
     const { words, stock } = this;
-    const counted = (what: string, count: number): string =>
-      words.say(`stock.${what}`, { count }).replace(String(count), words.number(count));
     return html`<div class="head">
         <h1 id="ask" tabindex="-1">${this.say('title')}</h1>
         <p class="as-of" data-as-of=${stock?.asOf ?? ''}>
           ${
             stock
               ? html`<strong>${words.say('stock.as-of', { time: momentText(stock.asOf, words) })}</strong> ·
-                  ${counted('models', stock.shoes)} · ${counted('boxes', stock.boxes)}`
+                  ${countText(words, 'stock.models', stock.shoes)} · ${countText(words, 'stock.boxes', stock.boxes)}`
               : this.say('none')
           }
         </p>
