@@ -17,6 +17,8 @@ export class CautionsPanel extends LightElement {
   @property({ attribute: false }) words!: Words;
   @property() emergencyNumber = '';
   @property() initials = '';
+  /** What does not stop the line is folded away. */
+  @property({ type: Boolean }) brief = false;
   @state() private entering = false;
 
   private say(key: string, data?: Readonly<Record<string, string | number>>): string {
@@ -42,7 +44,7 @@ export class CautionsPanel extends LightElement {
     const { cautions, outcome, hold, otherFootwear, advice } = this.profile;
     const stops = cautions.filter(({ level, cleared }) => STOPS.includes(level) && !cleared);
     const rest = cautions.filter((caution) => caution.level !== 'upkeep' && !stops.includes(caution));
-    const own = rest.filter(({ health, cleared }) => health || cleared);
+    const own = this.brief ? [] : rest.filter(({ health, cleared }) => health || cleared);
     const tells = rest.filter((caution) => !own.includes(caution));
     return html`${
       stops.length > 0 || isStop(hold)

@@ -210,6 +210,7 @@ export class TicketWork extends LightElement {
                 .words=${words}
                 .emergencyNumber=${this.shop.emergencyNumber}
                 .initials=${this.initials}
+                .brief=${this.view !== 'profile' && this.view !== 'feet'}
                 @change-ticket=${this.changed}
               ></lw-bench-cautions>
               ${this.glance(work)}
