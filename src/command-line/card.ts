@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { COPIES } from '../card/card.ts';
+import { readTemplate } from '../card/check-template.ts';
 import { drawCard } from '../card/draw-card.ts';
 import { readShop } from '../card/read-shop.ts';
 import type { Shop } from '../card/shop.ts';
@@ -98,7 +99,10 @@ function logoOf(shop: string, path: string): string | undefined {
 function templateOf(format: string): Template {
   const folder = join(PRINT_TEMPLATES, format);
   if (!/^[a-z0-9-]+$/.test(format) || !isFolder(folder)) throw usage('format-unknown', format);
-  return JSON.parse(readText(join(folder, 'template.json'))) as Template;
+  const file = join(folder, 'template.json');
+  const { value, findings } = readTemplate(file, readText(file));
+  if (!value) throw new Refusal(findings);
+  return value;
 }
 
 /** A page that stands alone: its style sheet is written into it, since a file on disk has no neighbours to fetch. */

@@ -7,7 +7,7 @@ import type { Words } from '../words/words.ts';
  *
  * @example sayFinding({ code: 'file-missing', severity: 'error', value: 'x.csv' }, words) // 'There is no file x.csv. …'
  */
-export function sayFinding(finding: Finding, words: Words): string {
+export function sayFinding(finding: Finding, words: Pick<Words, 'has' | 'say'>): string {
   const where = [
     finding.file ? `${finding.file}${finding.line === undefined ? '' : `:${finding.line}`}` : lineOnly(finding),
     finding.column ? `column ${finding.column}` : '',
