@@ -5,9 +5,9 @@ import { LightElement } from './light-element.ts';
 
 type Drawings = Readonly<Record<string, string>>;
 const SETS = {
-  activities: () => import('../drawings/activities.ts'),
-  floors: () => import('../drawings/floors.ts'),
-  feet: () => import('../drawings/feet.ts'),
+  activities: () => import('../../drawings/activities.ts'),
+  floors: () => import('../../drawings/floors.ts'),
+  feet: () => import('../../drawings/feet.ts'),
 } as const;
 export type DrawingSet = keyof typeof SETS;
 
