@@ -37,7 +37,7 @@ const shape = z.strictObject({
   }),
   code: z.strictObject({ module: z.number().positive(), least: z.number().min(0.5) }),
   stub: z.strictObject({ back: z.array(row) }).optional(),
-  sides: z.array(z.strictObject({ blocks: rows })).min(1),
+  sides: z.array(z.strictObject({ columns: z.int().min(1).max(3).optional(), blocks: rows })).min(1),
   cut: z.boolean(),
 });
 

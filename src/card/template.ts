@@ -62,6 +62,8 @@ export interface TypeSizes {
 }
 
 export interface Side {
+  /** Its blocks stand in so many columns, read one after the other. Absent: one. */
+  readonly columns?: number;
   readonly blocks: readonly BlockRow[];
 }
 export interface BlockRow {
@@ -70,7 +72,7 @@ export interface BlockRow {
   readonly columns?: number;
   /** How many items at most: strips, tasks, or reasons and misgivings of each pair. */
   readonly most?: number;
-  /** How far `most` may be lowered to keep the first side on one page. Absent: it may not. */
+  /** How far `most` may be lowered where that saves a page. Absent: it may not. */
   readonly least?: number;
   /** May stand at the end of the side before, where that has room left. */
   readonly early?: true;

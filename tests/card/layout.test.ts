@@ -62,13 +62,8 @@ describe.each(FORMATS)('a card printed as %s', (format) => {
     const all = said(lay(many, format)).replaceAll(/\s+/g, ' ');
     for (const caution of longFacts.cautions) {
       const text = words.say(`caution.${caution.code}.text`);
-      const chunks = text.split(' ').slice(0, 3).join(' ');
-      expect(all.split(chunks).length - 1, caution.code).toBeGreaterThanOrEqual(6);
+      expect(all.split(text).length - 1, caution.code).toBe(6);
     }
-    const counted = all.split(' ').length;
-    const once = said(lay(longFacts, format)).split(' ').length;
-    const cautionWords = longFacts.cautions.map((c) => words.say(`caution.${c.code}.text`).split(' ').length);
-    expect(counted - once).toBeGreaterThanOrEqual(5 * cautionWords.reduce((a, b) => a + b, 0));
   });
 
   it('sets no type under nine points', () => {

@@ -1,10 +1,10 @@
 import type { Measure } from '../font/metrics.ts';
 import { printableAll } from '../font/printable.ts';
-import type { BlockRow, Template } from '../template.ts';
+import type { BlockRow, Side, Template } from '../template.ts';
 import type { CardText } from '../text/card-text.ts';
 import { block } from './blocks/block.ts';
 import { seam, stubBack, stubBackHeight, stubFront } from './blocks/stub.ts';
-import { type Flowed, type Frame, flowPieces } from './flow-pieces.ts';
+import { columnWidth, type FlowedSide, type Frame, flowSide, type Place } from './flow-side.ts';
 import { impose } from './impose.ts';
 import { type Mark, moved as shifted } from './mark.ts';
 import { baseline, lineHeight, type Pen, penOf, textMark } from './pen.ts';
@@ -29,8 +29,9 @@ const SEAM_GAP = 2.5;
 /**
  * Lays a card out on a template's pages.
  *
- * To keep each side on its page the type shrinks first, then, on the first side, the rows that may get shorter do, last
- * row first. What still does not fit goes on to a further page: nothing that must be shown is ever left out or cut.
+ * To keep to one page for each side the type shrinks first, then the rows that may get shorter do, last row first, and
+ * only where that saves a page. What still does not fit goes on to a further page: nothing that must be shown is ever
+ * left out or cut.
  */
 export function layoutCard(text: CardText, template: Template, measure: Measure): Sheets {
   const { page: pageSays, ...plain } = text;
@@ -46,30 +47,37 @@ function logoOf(text: CardText, tree: { readonly head: CardText['head'] }): Pick
   return { head: { ...tree.head, ...(text.head.logo ? { logo: text.head.logo } : {}) } };
 }
 
+/** One way to set the whole card: a type size, and the rows of each side as short as they are at this try. */
 interface Try {
   readonly body: number;
-  readonly rows: readonly BlockRow[];
+  readonly sides: readonly Side[];
+}
+interface Tried {
+  readonly placed: FlowedSide['placed'];
+  readonly end: Place;
 }
 
-/** Ways to fit a side on its page, mildest first: type, then rows. The first so many change the type alone. */
-function triesOf(bodies: readonly number[], side: readonly BlockRow[]): readonly Try[] {
+/** Ways to set a card on fewer pages, mildest first: smaller type, then one item less of each row that allows it. */
+function triesOf(bodies: readonly number[], sides: readonly Side[]): readonly Try[] {
   const smallest = bodies.at(-1) ?? 9;
-  const tries: Try[] = bodies.map((body) => ({ body, rows: side }));
-  let rows = side;
-  // One step from each row that may get shorter, the last row first, round and round.
+  const tries: Try[] = bodies.map((body) => ({ body, sides }));
+  const places = sides.flatMap((side, s) => side.blocks.map((_, b) => ({ s, b }))).reverse();
+  let now = sides;
   for (let shrunk = true; shrunk; ) {
     shrunk = false;
-    for (let at = side.length - 1; at >= 0; at--) {
-      const row = rows[at];
+    // The last row first, round and round.
+    for (const { s, b } of places) {
+      const row = now[s]?.blocks[b];
       if (row?.most === undefined || row.least === undefined || row.most <= row.least) continue;
-      const less = { ...row, most: row.most - 1 };
-      rows = rows.map((each, index) => (index === at ? less : each));
-      tries.push({ body: smallest, rows });
+      now = now.map((side, index) => (index === s ? { ...side, blocks: side.blocks.with(b, shorter(row)) } : side));
+      tries.push({ body: smallest, sides: now });
       shrunk = true;
     }
   }
   return tries;
 }
+
+const shorter = (row: BlockRow): BlockRow => ({ ...row, most: (row.most ?? 1) - 1 });
 
 function layoutPages(text: CardText, template: Template, penFor: (body: number) => Pen): readonly Page[] {
   const { page, margins, type } = template;
@@ -81,69 +89,83 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
     top: stub && index < 2 ? margins.top + stub.height + SEAM_GAP : margins.top,
     bottom: page.height === 'auto' ? Number.POSITIVE_INFINITY : page.height - margins.bottom - foot,
   });
-  // Only a card with pairs fills a side of its own; any other runs on.
-  const sides = text.lineUps.some((lineUp) => lineUp.pairs.length > 0)
-    ? template.sides
-    : [{ blocks: template.sides.flatMap((side) => side.blocks) }];
-
-  const placed: Flowed['placed'][number][] = [];
-  let at = { page: 0, y: frames(0).top };
-  let moved: readonly BlockRow[] = [];
-  for (const [index, side] of sides.entries()) {
-    // A side that spilled over goes on straight into what the next one says.
-    if (index > 0 && at.page === index - 1) at = { page: index, y: frames(index).top };
-    const flow = (attempt: Try) => {
-      const pen = penFor(attempt.body);
-      const pieces = attempt.rows.flatMap((row) => block(row, text, pen, width, template));
-      return flowPieces(pieces, frames, at.page, at.y);
-    };
-    const rows = side.blocks.filter((row) => !moved.includes(row));
-    let best = bestOf(triesOf(type.body, rows), type.body.length, index, flow);
-    moved = [];
-    for (const early of sides[index + 1]?.blocks.filter((row) => row.early) ?? []) {
-      const longer = { ...best.attempt, rows: [...best.attempt.rows, early] };
-      const flowed = flow(longer);
-      if (best.flowed.lastPage > index || flowed.lastPage > index) continue;
-      best = { attempt: longer, flowed };
-      moved = [...moved, early];
-    }
-    placed.push(...best.flowed.placed);
-    at = { page: best.flowed.lastPage, y: best.flowed.y };
-  }
-  return Array.from({ length: at.page + 1 }, (_, index): Page => {
-    const marks = placed.filter((each) => each.page === index).flatMap((each) => each.marks);
+  const best = bestOf(triesOf(type.body, template.sides), template.sides.length, (attempt) =>
+    setCard(attempt, text, template, penFor(attempt.body), width, frames),
+  );
+  const last = best.end.page;
+  return Array.from({ length: last + 1 }, (_, index): Page => {
+    const marks = best.placed.filter((each) => each.page === index).flatMap((each) => each.marks);
     const tag =
       stub && index < 2
         ? stubMarks(index === 0 ? stub : stubBack(text, small, width, stub.height, template), width)
         : [];
     return {
       width: page.width,
-      height: page.height === 'auto' ? at.y + margins.bottom : page.height,
+      height: page.height === 'auto' ? best.end.y + margins.bottom : page.height,
       marks: [
         ...tag.map((mark) => shifted(mark, margins.left, margins.top)),
         ...marks.map((mark) => shifted(mark, margins.left, 0)),
-        ...(foot > 0 ? [footLine(text, small, template, index, at.page)] : []),
+        ...(foot > 0 ? [footLine(text, small, template, index, last)] : []),
       ],
     };
   });
 }
 
-/** The first try that ends on the wanted page; failing that, the fewest pages with nothing left out. */
-function bestOf(tries: readonly Try[], typeTries: number, wanted: number, flow: (attempt: Try) => Flowed): Tried {
-  let whole: Tried | undefined;
-  for (const [index, attempt] of tries.entries()) {
-    const flowed = flow(attempt);
-    if (flowed.lastPage <= wanted) return { attempt, flowed };
-    const fewer = flowed.lastPage < (whole?.flowed.lastPage ?? Number.POSITIVE_INFINITY);
-    if (index < typeTries && fewer) whole = { attempt, flowed };
+/** The mildest try that keeps to a page for each side; failing that, the mildest of those with the fewest pages. */
+function bestOf(tries: readonly Try[], wanted: number, set: (attempt: Try) => Tried): Tried {
+  let best: Tried | undefined;
+  for (const attempt of tries) {
+    const tried = set(attempt);
+    if (tried.end.page < wanted) return tried;
+    if (!best || tried.end.page < best.end.page) best = tried;
   }
-  if (!whole) throw new Error('A template has at least one type size');
-  return whole;
+  if (!best) throw new Error('A template has at least one type size');
+  return best;
 }
 
-interface Tried {
-  readonly attempt: Try;
-  readonly flowed: Flowed;
+/** Sets the sides one after the other. Blocks of the next side that may stand early fill up what this one left. */
+function setCard(
+  { sides }: Try,
+  text: CardText,
+  template: Template,
+  pen: Pen,
+  width: number,
+  frames: (page: number) => Frame,
+): Tried {
+  // Only a card with pairs starts a new page for each side; any other runs on.
+  const apart = text.lineUps.some((lineUp) => lineUp.pairs.length > 0);
+  const placed: FlowedSide['placed'][number][] = [];
+  let end: Place = { page: 0, y: frames(0).top };
+  let moved: readonly BlockRow[] = [];
+  const flow = (rows: readonly BlockRow[], columns: number): FlowedSide => {
+    const room = columnWidth(columns, width);
+    return flowSide(
+      rows.flatMap((row) => block(row, text, pen, room, template)),
+      end,
+      frames,
+      columns,
+      width,
+    );
+  };
+  for (const [index, side] of sides.entries()) {
+    // A side that spilled over goes on straight into what the next one says.
+    if (apart && index > 0 && end.page === index - 1) end = { page: index, y: frames(index).top };
+    const flowed = flow(
+      side.blocks.filter((row) => !moved.includes(row)),
+      side.columns ?? 1,
+    );
+    placed.push(...flowed.placed);
+    end = flowed.end;
+    moved = [];
+    for (const early of apart ? (sides[index + 1]?.blocks ?? []).filter((row) => row.early) : []) {
+      const more = flow([early], 1);
+      if (end.page > index || more.end.page > index) continue;
+      placed.push(...more.placed);
+      end = more.end;
+      moved = [...moved, early];
+    }
+  }
+  return { placed, end };
 }
 
 /** Front and back are torn off together, so the taller of them says how high the stub is. */

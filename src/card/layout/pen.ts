@@ -33,6 +33,9 @@ export function penOf(template: Template, measure: Measure, body: number): Pen {
   };
 }
 
+/** Millimetres: a column or a roll narrower than this sets names above values and nothing side by side. */
+export const NARROW = 100;
+
 export interface Style {
   readonly size: number;
   readonly bold?: boolean;
@@ -65,6 +68,10 @@ export function textMark(pen: Pen, text: string, x: number, y: number, style: St
   const spare = style.align === 'end' ? room - width : style.align === 'middle' ? (room - width) / 2 : 0;
   return { kind: 'text', x: x + spare, y, width, text, size: style.size, bold, ink: style.ink ?? 'ink' };
 }
+
+/** Width of the longest of several lines of text. */
+export const widest = (pen: Pen, texts: readonly string[], { size, bold = false }: Style): number =>
+  Math.max(0, ...texts.map((text) => pen.measure.width(text, bold) * size * POINT)) + 0.1;
 
 /** A heading with space above; stays with what follows. */
 export function heading(pen: Pen, text: string, width: number, before = 3): Piece {

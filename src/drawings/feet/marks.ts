@@ -1,4 +1,4 @@
-import type { FootMeasure } from '../../../observation/observation.ts';
+import type { FootMeasure } from '../../observation/observation.ts';
 
 /** Which outline a measure is drawn on, and the lines of gauge or tape over it. */
 interface Mark {

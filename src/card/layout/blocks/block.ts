@@ -1,6 +1,6 @@
 import type { BlockRow, Template } from '../../template.ts';
 import type { CardText } from '../../text/card-text.ts';
-import { type Pen, para } from '../pen.ts';
+import { NARROW, type Pen, para } from '../pen.ts';
 import { type Piece, stack } from '../piece.ts';
 import { benchBlock } from './bench.ts';
 import { boxesBlock } from './boxes.ts';
@@ -17,7 +17,8 @@ import { titleBlock } from './title.ts';
 
 /** Draws one block of a template. `most` is what is left of the row's `most` at this try. */
 export function block(row: BlockRow, text: CardText, pen: Pen, width: number, template: Template): readonly Piece[] {
-  const columns = row.columns ?? 1;
+  // In a column or on a roll there is no room for columns within a block.
+  const columns = width < NARROW ? 1 : (row.columns ?? 1);
   const most = row.most ?? Number.POSITIVE_INFINITY;
   const small = (words: string) => [para(pen, words, width, { size: pen.small }, 2)];
   switch (row.block) {
@@ -36,7 +37,7 @@ export function block(row: BlockRow, text: CardText, pen: Pen, width: number, te
     case 'strips':
       return stripsBlock(text, pen, width, most);
     case 'tasks':
-      return tasksBlock(text, pen, width, columns);
+      return tasksBlock(text, pen, width);
     case 'size':
       return sizeBlock(text, pen, width);
     case 'advice':

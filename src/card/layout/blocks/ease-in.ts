@@ -1,6 +1,6 @@
 import type { CardText } from '../../text/card-text.ts';
 import type { Mark } from '../mark.ts';
-import { heading, type Pen, para } from '../pen.ts';
+import { heading, NARROW, type Pen, para } from '../pen.ts';
 import { beside, type Piece } from '../piece.ts';
 
 /** Week by week as a small ruled table: a row for each pair, or on narrow paper a row for each stretch of weeks. */
@@ -8,7 +8,7 @@ export function easeInBlock(text: CardText, pen: Pen, width: number): readonly P
   const { heading: says, why, caption, weeks, rows, rest } = text.easeIn;
   if (rows.length === 0) return [];
   const across = [weeks, ...rows];
-  const table = width < 100 ? weeks.map((_, at) => across.map((row) => row[at] ?? '')) : across;
+  const table = width < NARROW ? weeks.map((_, at) => across.map((row) => row[at] ?? '')) : across;
   const body = { size: pen.body } as const;
   return [
     heading(pen, says, width),

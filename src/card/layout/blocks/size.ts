@@ -1,5 +1,5 @@
-import type { CardText, SizeText } from '../../text/card-text.ts';
-import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
+import type { CardText, FootText, SizeText } from '../../text/card-text.ts';
+import { baseline, heading, lineHeight, NARROW, type Pen, para, textMark, widest } from '../pen.ts';
 import { type Piece, piece, shift, stack } from '../piece.ts';
 import { foot } from './drawings.ts';
 
@@ -7,64 +7,60 @@ import { foot } from './drawings.ts';
 export function sizeBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
   const { size } = text;
   if (!size) return [];
-  if (width < 100) return narrowSize(size, pen, width);
-  const drawing = size.foot ? feet(size.foot, pen) : undefined;
-  const room = drawing ? width - drawing.width - 5 : width;
-  const name = Math.min(38, room * 0.42);
-  const rows = size.rows.map((row): Piece => {
-    const left = para(pen, row.name, name - 2, { size: pen.body, ink: 'soft' });
-    const right = para(pen, row.value, room - name, { size: pen.body, bold: true });
-    return piece(Math.max(left.height, right.height), [...left.marks, ...shift(right.marks, name, 0)], 0.5);
-  });
-  const notes = size.notes.map((note) => para(pen, note, room, { size: pen.body }, 0.8));
-  const head = heading(pen, size.heading, width);
-  if (!drawing) return [head, ...rows, ...notes];
-  const said = stack([head, ...rows, ...notes]);
-  return [piece(Math.max(said.height, drawing.height), [...said.marks, ...shift(drawing.marks, room + 5, 0)], 3)];
+  const drawing = size.foot ? feet(size.foot, pen, 18) : undefined;
+  if (width < NARROW || !drawing) return plainSize(size, pen, width);
+  const room = width - drawing.width - 5;
+  const [head, ...said] = plainSize({ heading: size.heading, rows: size.rows, notes: size.notes }, pen, room);
+  const whole = stack([...(head ? [head] : []), ...said]);
+  return [piece(Math.max(whole.height, drawing.height), [...whole.marks, ...shift(drawing.marks, room + 5, 0)], 3)];
 }
 
-/** On narrow paper: names above values, the drawing last. */
-function narrowSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
-  const drawing = size.foot ? feet(size.foot, pen) : undefined;
+/** Names beside values, then what is worth a note; the drawing last. */
+function plainSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
+  const drawing = size.foot ? feet(size.foot, pen, Math.min(18, width / 5)) : undefined;
+  const names = size.rows.map((row) => row.name);
+  const name = Math.min(widest(pen, names, { size: pen.body }) + 3, width * 0.42);
+  const rows = size.rows.map((row): Piece => {
+    const left = para(pen, row.name, name - 2, { size: pen.body, ink: 'soft' });
+    const right = para(pen, row.value, width - name, { size: pen.body, bold: true });
+    return piece(Math.max(left.height, right.height), [...left.marks, ...shift(right.marks, name, 0)], 0.5);
+  });
   return [
     heading(pen, size.heading, width),
-    ...size.rows.flatMap((row) => [
-      { ...para(pen, row.name, width, { size: pen.body, ink: 'soft' }, 0.8), keep: true as const },
-      para(pen, row.value, width, { size: pen.body, bold: true }),
-    ]),
+    ...rows,
     ...size.notes.map((note) => para(pen, note, width, { size: pen.body }, 0.8)),
     ...(drawing ? [piece(drawing.height, shift(drawing.marks, (width - drawing.width) / 2, 0), 1.5)] : []),
   ];
 }
 
-function feet(drawn: NonNullable<SizeText['foot']>, pen: Pen): Piece & { readonly width: number } {
-  const length = 18;
-  const each = 19;
-  const step = lineHeight(pen.small);
+/** Feet from above, each with its name and length to its right. */
+function feet(drawn: NonNullable<SizeText['foot']>, pen: Pen, length: number): Piece & { readonly width: number } {
   const sides = (['left', 'right'] as const).flatMap((side) => {
     const said = drawn[side];
     return said ? [{ side, said }] : [];
   });
+  const wide = length * 0.4;
+  const words = widest(
+    pen,
+    sides.flatMap(({ said }) => linesOf(said)),
+    { size: pen.small, bold: true },
+  );
+  const each = wide + 1.5 + words + 3;
+  const step = lineHeight(pen.small);
   const marks = sides.flatMap(({ side, said }, index) => {
-    const middle = each * index + each / 2;
-    const lines = [said.name, said.length, ...(said.ball ? [said.ball] : [])];
+    const lines = linesOf(said);
+    const top = Math.max(0, (length - lines.length * step) / 2);
     return [
-      foot(side, middle, 0.5, length),
-      ...lines.flatMap((line, at) =>
-        at < 2
-          ? [
-              textMark(
-                pen,
-                line,
-                each * index,
-                length + 1.5 + at * step + baseline(pen.small),
-                { size: pen.small, bold: at === 1, align: 'middle' },
-                each,
-              ),
-            ]
-          : [],
+      foot(side, each * index + wide / 2, 0.5, length),
+      ...lines.map((line, at) =>
+        textMark(pen, line, each * index + wide + 1.5, top + at * step + baseline(pen.small), {
+          size: pen.small,
+          bold: at === 1,
+        }),
       ),
     ];
   });
-  return { ...piece(length + 1.5 + 2 * step, marks), width: each * sides.length };
+  return { ...piece(length + 1, marks), width: each * sides.length - 3 };
 }
+
+const linesOf = (foot: FootText): readonly string[] => [foot.name, foot.length];

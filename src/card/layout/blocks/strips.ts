@@ -1,7 +1,7 @@
 import type { Strip } from '../../card.ts';
 import type { CardText, StripText } from '../../text/card-text.ts';
 import { type Mark, POINT } from '../mark.ts';
-import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
+import { baseline, heading, lineHeight, NARROW, type Pen, para, textMark } from '../pen.ts';
 import { type Piece, piece, shift } from '../piece.ts';
 import { letterDisc } from './letter.ts';
 
@@ -16,7 +16,7 @@ export function stripsBlock(text: CardText, pen: Pen, width: number, most: numbe
   const columns = columnsOf(rows, pen, width);
   return [
     ...headAndLegend(text, pen, width),
-    ...rows.map((row) => (width < 100 ? narrowRow(row, pen, width) : wideRow(row, pen, width, columns))),
+    ...rows.map((row) => (width < NARROW ? narrowRow(row, pen, width) : wideRow(row, pen, width, columns))),
   ];
 }
 
@@ -27,7 +27,7 @@ function headAndLegend(text: CardText, pen: Pen, width: number): readonly Piece[
   const x = line?.kind === 'text' ? line.width + 6 : width;
   const samples = legend(text, pen, width - x);
   const below = { ...legend(text, pen, width), keep: true as const };
-  if (head.marks.length > 1 || samples.height > below.height || width < 100) return [head, below];
+  if (head.marks.length > 1 || samples.height > below.height || width < NARROW) return [head, below];
   const height = Math.max(head.height, samples.height);
   return [
     {

@@ -1,29 +1,68 @@
 import type { CardText, TaskText } from '../../text/card-text.ts';
-import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
-import { inColumns, type Piece, piece, shift } from '../piece.ts';
+import type { Mark } from '../mark.ts';
+import { baseline, heading, lineHeight, NARROW, type Pen, para, textMark, widest } from '../pen.ts';
+import { type Piece, piece, shift } from '../piece.ts';
 import { tickBox } from './drawings.ts';
 
 const BOX = 3.6;
+/** From one box to tick to the next. */
+const STEP = BOX + 2.4;
 
 /** Try-on tasks with what to feel for, and a box to tick for each pair. */
-export function tasksBlock(text: CardText, pen: Pen, width: number, columns: number): readonly Piece[] {
+export function tasksBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
   const { gentle, moving, tick, letters, safety } = text.tasks;
   if (gentle.length + moving.length === 0) return [];
+  const wide = width >= NARROW;
+  const name = Math.min(
+    width * 0.32,
+    widest(
+      pen,
+      [...gentle, ...moving].map((task) => task.name),
+      { size: pen.body, bold: true },
+    ),
+  );
   const rows = (tasks: readonly TaskText[]) =>
-    inColumns(
-      columns,
-      width,
-      5,
-      1.4,
-      tasks.map((task) => (room: number) => taskPiece(task, letters, pen, room)),
+    tasks.map((task) =>
+      wide ? taskRow(task, letters.length, pen, width, name) : taskPiece(task, letters, pen, width),
     );
+  const safe = safety.join(' ');
   return [
     heading(pen, text.tasks.heading, width),
-    { ...para(pen, safety.join(' '), width, { size: pen.body }, 0.4), keep: true },
+    { ...(wide ? lettered(safe, letters, pen, width) : para(pen, safe, width, { size: pen.body }, 0.4)), keep: true },
     ...rows(gentle),
     ...(tick ? [fitterTick(tick, pen, width)] : []),
     ...rows(moving),
   ];
+}
+
+const boxesWidth = (count: number): number => count * STEP - 2.4;
+
+/** What to mind, and at the end of its last line the letters that head the columns of boxes. */
+function lettered(text: string, letters: readonly string[], pen: Pen, width: number): Piece {
+  const side = boxesWidth(letters.length);
+  const style = { size: pen.body, bold: true, align: 'middle' } as const;
+  const words = para(pen, text, width - side - 3, { size: pen.body }, 0.4);
+  const y = words.height - lineHeight(pen.body) + baseline(pen.body);
+  return {
+    ...words,
+    marks: [
+      ...words.marks,
+      ...letters.map((letter, at) => textMark(pen, letter, width - side + at * STEP, y, style, BOX)),
+    ],
+  };
+}
+
+/** Name, what to feel for, boxes: one row of a table, ruled off below so that the eye keeps to it. */
+function taskRow(task: TaskText, boxes: number, pen: Pen, width: number, nameRoom: number): Piece {
+  const side = boxesWidth(boxes);
+  const name = para(pen, task.name, nameRoom, { size: pen.body, bold: true });
+  const feel = para(pen, task.feel, width - nameRoom - side - 6, { size: pen.body });
+  const height = Math.max(name.height, feel.height, BOX + 0.4) + 0.6;
+  const rule: Mark = { kind: 'line', x1: 0, y1: height, x2: width, y2: height, weight: pen.hairline, ink: 'rule' };
+  const ticks = Array.from({ length: boxes }, (_, at) =>
+    tickBox(width - side + at * STEP, Math.max(0.1, (lineHeight(pen.body) - BOX) / 2), BOX),
+  );
+  return piece(height + 0.15, [...name.marks, ...shift(feel.marks, nameRoom + 3, 0), ...ticks, rule], 0.5);
 }
 
 function fitterTick(text: string, pen: Pen, width: number): Piece {
@@ -32,12 +71,13 @@ function fitterTick(text: string, pen: Pen, width: number): Piece {
   const end = first && 'width' in first && words.marks.length === 1 ? first.width + 2 : width - BOX - 0.5;
   return {
     height: words.height,
-    before: 1.8,
+    before: 1.4,
     keep: true,
     marks: [...words.marks, tickBox(end, (lineHeight(pen.body) - BOX) / 2, BOX)],
   };
 }
 
+/** On narrow paper: the boxes beside or under the name, what to feel for below. */
 function taskPiece(task: TaskText, letters: readonly string[], pen: Pen, width: number): Piece {
   const each = BOX + 6;
   const side = letters.length * each - 2;
@@ -57,5 +97,5 @@ function taskPiece(task: TaskText, letters: readonly string[], pen: Pen, width: 
     ];
   });
   const top = beside ? Math.max(name.height, step) : name.height + rows * step;
-  return piece(top + feel.height, [...name.marks, ...boxes, ...shift(feel.marks, 0, top - (beside ? 0.4 : 0))]);
+  return piece(top + feel.height, [...name.marks, ...boxes, ...shift(feel.marks, 0, top - (beside ? 0.4 : 0))], 1.2);
 }
