@@ -16,19 +16,22 @@ export type Act = (on: Locator) => Promise<void>;
 /** How a person fills a text field. */
 export type Type = (on: Locator, text: string) => Promise<void>;
 
-/** Share of a target's width, left and right of its middle by turns: see `tap`. */
-const SIDES = [0.3, 0.7] as const;
-let taps = 0;
-/**
- * By finger, faster than any person. Two taps on one spot within a moment are taken for one double tap, so each lands
- * beside the one before.
- */
+/** Two taps nearer than this, CSS pixels and milliseconds, may be taken for one double tap. */
+const ONE_SPOT = 30;
+const ONE_MOMENT = 450;
+let last = { x: 0, y: 0, at: 0 };
+/** By finger, faster than any person, but never twice on one spot within a moment. */
 export const tap: Act = async (on) => {
-  taps += 1;
   await on.scrollIntoViewIfNeeded();
   const box = await on.boundingBox();
   if (!box) throw new Error('There is nothing to tap');
-  await on.tap({ position: { x: box.width * (SIDES[taps % 2] ?? 0.5), y: box.height / 2 } });
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  const since = Date.now() - last.at;
+  if (Math.hypot(x - last.x, y - last.y) < ONE_SPOT && since < ONE_MOMENT) {
+    await on.page().waitForTimeout(ONE_MOMENT - since);
+  }
+  await on.tap();
+  last = { x, y, at: Date.now() };
 };
 export const fill: Type = (on, text) => on.fill(text);
 
