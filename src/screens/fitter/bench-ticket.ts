@@ -65,3 +65,12 @@ export function waitedMinutes({ finishedAt }: Pick<Ticket, 'finishedAt'>, now: D
   const minutes = Math.floor((now.getTime() - new Date(finishedAt).getTime()) / 60_000);
   return minutes < 0 ? undefined : minutes;
 }
+
+/** Notes which pairs are shown, for telling later what the stock has lost. No change of anybody's: the revision stays. */
+export async function rememberShown(store: Store, seen: BenchTicket, shown: readonly string[]): Promise<BenchTicket> {
+  const noted: BenchTicket = { ...seen, bench: { ...(seen.bench ?? NO_NOTES), shown } };
+  await store
+    .update<BenchTicket>('visits', seen.id, (old) => (old?.revision === seen.revision ? noted : undefined))
+    .catch(() => undefined);
+  return noted;
+}

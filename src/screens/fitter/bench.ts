@@ -15,8 +15,9 @@ import '../look/result.css';
 import { setDisplay } from '../parts/display.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
+import './keys-panel.ts';
 import './pin-screen.ts';
-import { SHORTCUTS, shortcutOf } from './shortcuts.ts';
+import { shortcutOf } from './shortcuts.ts';
 import './ticket-work.ts';
 import type { TicketWork } from './ticket-work.ts';
 import './tickets-screen.ts';
@@ -240,7 +241,11 @@ export class Bench extends LightElement {
           .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
           @open-ticket=${(event: CustomEvent<string>) => this.openTicket(event.detail)}
         ></lw-tickets>
-        ${this.keyList(words)}`
+        <lw-keys
+            .words=${words}
+            .on=${this.keys}
+            @keys=${(event: CustomEvent<boolean>) => this.switchKeys(event.detail)}
+          ></lw-keys>`
         : nothing;
     return html`${tickets} ${this.at === SHOP_TAB ? this.shopScreens(words) : nothing}
     ${repeat(
@@ -275,29 +280,5 @@ export class Bench extends LightElement {
         this.openIds = [];
       }}
     ></lw-shop>`;
-  }
-
-  private keyList(words: Words) {
-    return html`<section class="keys">
-      <label class="check"
-        ><input
-          type="checkbox"
-          .checked=${this.keys}
-          @change=${(event: Event) => this.switchKeys((event.target as HTMLInputElement).checked)}
-        /><span>${words.say('bench.keys.use')}</span></label
-      >
-      ${
-        this.keys
-          ? html`<dl>
-              ${Object.entries(SHORTCUTS).map(
-                ([key, what]) => html`<div>
-                  <dt><kbd>${key.toUpperCase()}</kbd></dt>
-                  <dd>${what === 'tickets' ? words.say('bench.allTickets') : words.say(what === 'undo' ? 'bench.undo' : `bench.view.${what}`)}</dd>
-                </div>`,
-              )}
-            </dl>`
-          : nothing
-      }
-    </section>`;
   }
 }

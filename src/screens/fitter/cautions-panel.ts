@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { sourceName } from '../../card/text/cautions-text.ts';
 import type { Caution, Profile } from '../../profile/profile.ts';
 import type { Clearance, Hold } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
@@ -93,8 +92,10 @@ export class CautionsPanel extends LightElement {
 
   private caution({ code, level, source, grade, cleared }: Caution) {
     const said = this.words.say(`card.grade.${grade}`);
-    const by = sourceName(source, this.words);
-    const backing = said === by ? said : this.words.say('card.bench.backing', { grade: said, source: by });
+    const backing =
+      source === 'common-practice'
+        ? said
+        : this.words.say('card.bench.backing', { grade: said, source: `[${source}]` });
     return html`<li>
       ${STOPS.includes(level) ? html`<strong>${this.words.say(`card.cautions.${level}`, { number: this.emergencyNumber })}:</strong>` : nothing}
       ${this.words.say(`caution.${code}.text`)} <span class="soft small">${backing}</span>

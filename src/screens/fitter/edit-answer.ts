@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Answer, Answers } from '../../flow/answers.ts';
 import type { Question } from '../../flow/format.ts';
@@ -8,6 +8,7 @@ import '../customer/question-screen.ts';
 import { answerText } from '../parts/answer-text.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
+import './reason-form.ts';
 import { ASKED_NOW, ONE_TAP_REASONS } from './reasons.ts';
 
 export interface Edited {
@@ -34,8 +35,8 @@ export class EditAnswer extends LightElement {
 
   private finish(reason: string): void {
     const { given } = this;
-    if (given === undefined || reason.trim() === '') return;
-    const detail: Edited = { value: given, reason: reason.trim() };
+    if (given === undefined) return;
+    const detail: Edited = { value: given, reason };
     this.dispatchEvent(new CustomEvent('edited', { detail }));
   }
 
@@ -53,7 +54,7 @@ export class EditAnswer extends LightElement {
   protected override render() {
     const { words, question } = this;
     const keep = html`<button type="button" class="button" @click=${this.cancel}>${words.say('bench.edit.keep')}</button>`;
-    if (this.given !== undefined) return this.askWhy(this.given, keep);
+    if (this.given !== undefined) return this.askWhy(this.given);
     return html`<lw-question
       class="in-place"
       data-question=${question.id}
@@ -66,32 +67,18 @@ export class EditAnswer extends LightElement {
     ></lw-question>`;
   }
 
-  private askWhy(given: Answer, keep: unknown) {
+  private askWhy(given: Answer) {
     const { words } = this;
     const say = (key: string) => words.say(`bench.edit.${key}`);
     return html`<div class="in-place why-changed">
       <h2 id="ask" tabindex="-1">${say('why')}</h2>
       <p>${say('new')} <strong>${answerText(this.question, given, words)}</strong></p>
-      <ul class="reason-taps">
-        ${ONE_TAP_REASONS.map(
-          (id) => html`<li>
-            <button type="button" class="button" data-reason=${id} @click=${() => this.finish(id)}>
-              ${words.say(`bench.reason.${id}`)}
-            </button>
-          </li>`,
-        )}
-      </ul>
-      <form
-        class="line"
-        @submit=${(event: Event) => {
-          event.preventDefault();
-          this.finish(String(new FormData(event.target as HTMLFormElement).get('reason') ?? ''));
-        }}
-      >
-        <label class="field"><span>${say('other')}</span><input type="text" name="reason" maxlength="200" autocomplete="off" /></label>
-        <button type="submit" class="button">${say('save')}</button>
-      </form>
-      <div class="foot">${keep ?? nothing}</div>
+      <lw-reason
+        .reasons=${ONE_TAP_REASONS}
+        .words=${words}
+        @reason=${(event: CustomEvent<string>) => this.finish(event.detail)}
+        @kept=${this.cancel}
+      ></lw-reason>
     </div>`;
   }
 }

@@ -11,6 +11,7 @@ import { ChangeEvent } from './bench-event.ts';
 import { type BenchPair, forText, labelsText, pairsOn } from './bench-pairs.ts';
 import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
+import './reason-form.ts';
 import { reasonText } from './reasons.ts';
 import './pull-list-panel.ts';
 import { fromText, mustText, needName, optionText } from './why-text.ts';
@@ -44,11 +45,10 @@ export class LineUpPanel extends LightElement {
   }
 
   private setAside(shoe: string, reason: string): void {
-    if (reason.trim() === '') return;
     this.asking = '';
     this.changeNotes((notes) => ({
       ...notes,
-      aside: [...notes.aside.filter((each) => each.shoe !== shoe), { shoe, reason: reason.trim() }],
+      aside: [...notes.aside.filter((each) => each.shoe !== shoe), { shoe, reason }],
       pulledIn: notes.pulledIn.filter((id) => id !== shoe),
     }));
   }
@@ -240,26 +240,14 @@ export class LineUpPanel extends LightElement {
   private askAside(shoe: string) {
     return html`<div class="ask-aside" role="group" aria-label=${this.say('asideWhy')}>
       <p><strong>${this.say('asideWhy')}</strong></p>
-      <ul class="reason-taps">
-        ${ASIDE_REASONS.map(
-          (id) => html`<li>
-            <button type="button" class="button" data-reason=${id} @click=${() => this.setAside(shoe, id)}>
-              ${this.words.say(`bench.reason.${id}`)}
-            </button>
-          </li>`,
-        )}
-      </ul>
-      <form
-        class="line"
-        @submit=${(event: Event) => {
-          event.preventDefault();
-          this.setAside(shoe, String(new FormData(event.target as HTMLFormElement).get('reason') ?? ''));
+      <lw-reason
+        .reasons=${ASIDE_REASONS}
+        .words=${this.words}
+        @reason=${(event: CustomEvent<string>) => this.setAside(shoe, event.detail)}
+        @kept=${() => {
+          this.asking = '';
         }}
-      >
-        <label class="field"><span>${this.words.say('bench.edit.other')}</span><input type="text" name="reason" maxlength="200" autocomplete="off" /></label>
-        <button type="submit" class="button">${this.words.say('bench.edit.save')}</button>
-      </form>
-      <button type="button" class="link" @click=${() => (this.asking = '')}>${this.words.say('bench.edit.keep')}</button>
+      ></lw-reason>
     </div>`;
   }
 

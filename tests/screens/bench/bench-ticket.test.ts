@@ -3,6 +3,7 @@ import {
   type BenchTicket,
   NO_NOTES,
   newTicket,
+  rememberShown,
   waitedMinutes,
   writeChange,
 } from '../../../src/screens/fitter/bench-ticket.ts';
@@ -69,6 +70,25 @@ describe('a ticket', () => {
   it('opened from a card remembers the code, so that a second scan finds it again', async () => {
     const ticket = await newTicket(memoryStore(), visit, NOW, 'TAEA');
     expect(ticket.bench).toEqual({ ...NO_NOTES, code: 'TAEA' });
+  });
+});
+
+describe('noting which pairs are shown', () => {
+  it('is no change of anybody’s, so that it stands in nobody’s way', async () => {
+    const store = memoryStore();
+    const seen = await newTicket(store, visit, NOW);
+    const noted = await rememberShown(store, seen, ['Quernbridge']);
+    expect(noted.revision).toBe(seen.revision);
+    expect((await store.get<BenchTicket>('visits', seen.id))?.bench?.shown).toEqual(['Quernbridge']);
+    expect((await writeChange(store, seen, setTo('grass'))).is).toBe('written');
+  });
+
+  it('brings back no ticket that was wiped', async () => {
+    const store = memoryStore();
+    const seen = await newTicket(store, visit, NOW);
+    await store.delete('visits', seen.id);
+    await rememberShown(store, seen, ['Quernbridge']);
+    expect(await store.all('visits')).toEqual([]);
   });
 });
 
