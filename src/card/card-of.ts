@@ -1,4 +1,4 @@
-import type { Knowledge } from '../flow/knowledge.ts';
+import type { Activity, Knowledge } from '../flow/knowledge.ts';
 import type { Line } from '../pipeline.ts';
 import { factsOf } from '../profile/facts.ts';
 import type { Facts, Profile } from '../profile/profile.ts';
@@ -62,6 +62,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     ticket: context.ticket,
     stockAsOf: context.stockAsOf,
     code: context.code,
+    ...doingOf(activity, profile.facts),
     lineUps: pairs.lineUps,
     strips: stripsOf(drawn, pairs.shoes, shown.facts, fitter),
     tasks:
@@ -78,6 +79,14 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     healthNotes: tellsHealth,
     ...(fitter ? { bench: benchOf(line, knowledge, cautions) } : {}),
   };
+}
+
+/** Activity and floor, as drawn at the head of the card. */
+function doingOf(activity: Activity | undefined, facts: Facts): Pick<CardFacts, 'doing'> {
+  if (!activity) return {};
+  const floors = facts['floors'];
+  const floor = Array.isArray(floors) ? floors[0] : undefined;
+  return { doing: { activity: activity.id, group: activity.group, ...(floor ? { floor } : {}) } };
 }
 
 function openProfile(visit: Visit, knowledge: Knowledge): Profile {

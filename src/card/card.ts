@@ -29,6 +29,8 @@ export interface CardFacts {
   readonly stockAsOf: string;
   /** What the square code holds: the card code, behind the kiosk's address where one is known. */
   readonly code: string;
+  /** What the shoes are for. Absent where it was not asked. */
+  readonly doing?: CardDoing;
   readonly lineUps: readonly CardLineUp[];
   readonly strips: readonly Strip[];
   readonly tasks: CardTasks;
@@ -47,6 +49,15 @@ export interface CardFacts {
 
 export const COPIES = ['customer', 'fitter'] as const;
 export type Copy = (typeof COPIES)[number];
+
+export interface CardDoing {
+  /** `netball`. */
+  readonly activity: string;
+  /** `court`. */
+  readonly group: string;
+  /** The first of the floors named as the main one. */
+  readonly floor?: string;
+}
 
 export interface CardLineUp {
   /** `all`, or what this line-up is for: an activity, `indoor`, `outdoor`. */

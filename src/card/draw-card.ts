@@ -3,6 +3,7 @@ import type { CardFacts } from './card.ts';
 import { type FontBytes, measureOf } from './font/metrics.ts';
 import { layoutCard } from './layout/layout-card.ts';
 import { pdfOf } from './pdf.ts';
+import { NO_PICTURES } from './pictures.ts';
 import type { Template } from './template.ts';
 import { textOf } from './text/text-of.ts';
 
@@ -12,14 +13,16 @@ export interface DrawnCard {
   readonly missing: readonly string[];
 }
 
-/** A card as a PDF file: words, then places, then ink. Same facts, words, template and fonts: same bytes. */
+/** A card as a PDF file: words, then places, then ink. Same facts, words, template, fonts and
+ * drawings: same bytes. */
 export async function drawCard(
   facts: CardFacts,
   words: Words,
   template: Template,
   fonts: FontBytes,
+  pictures = NO_PICTURES,
 ): Promise<DrawnCard> {
-  const text = textOf(facts, words);
+  const text = textOf(facts, words, pictures);
   const sheets = layoutCard(text, template, measureOf(fonts));
   const info = { title: `${text.head.shop} · ${text.head.ticket}`, language: words.language, date: facts.date };
   return { pdf: await pdfOf(sheets, fonts, info), missing: sheets.missing };

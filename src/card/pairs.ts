@@ -1,3 +1,4 @@
+import { said } from '../shortlist/meets.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
 import { type Box, LABEL_SYSTEMS, type LabelSystem, type Shoe } from '../stock/shoe.ts';
 import type { CardBox, CardLineUp, CardPair } from './card.ts';
@@ -28,7 +29,7 @@ export function pairsOf(
       const letter = letters.get(entry.shoe.id) ?? letterOf(letters.size);
       if (!letters.has(entry.shoe.id)) shoes.push({ letter, shoe: entry.shoe });
       letters.set(entry.shoe.id, letter);
-      return pairOf(entry, letter, first, tells, privacy.withFrom);
+      return pairOf(entry, letter, first, tells, privacy);
     }),
     ifDropped:
       lineUp.entries.length === 0 ? lineUp.ifDropped.filter((each) => !privacy.hiddenMusts.has(each.must)) : [],
@@ -42,16 +43,18 @@ function pairOf(
   letter: string,
   first: LabelSystem,
   tells: (from: string) => boolean,
-  withFrom: boolean,
+  { tellsHealth, withFrom }: PairPrivacy,
 ): CardPair {
   const meets = (list: Entry['reasons']) =>
-    list
-      .filter((item) => tells(item.from))
-      .map((item) => ({
-        code: item.code,
-        ...(item.attribute ? { attribute: item.attribute } : {}),
-        ...(withFrom ? { from: item.from } : {}),
-      }));
+    said(
+      // Said once, beside the pair: see `lastPair`.
+      list.filter((item) => tells(item.from) && item.code !== 'last-pair'),
+      tellsHealth,
+    ).map((item) => ({
+      code: item.code,
+      ...(item.attribute ? { attribute: item.attribute } : {}),
+      ...(withFrom ? { from: item.from } : {}),
+    }));
   return {
     letter,
     shoe: entry.shoe.id,

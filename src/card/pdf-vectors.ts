@@ -64,6 +64,7 @@ function vectorOf(mark: Mark, kind: Template['ink']): CanvasElement[] {
     case 'code':
       return [codePath(mark)];
     case 'text':
+    case 'drawing':
     case 'logo':
       return [];
   }

@@ -66,10 +66,11 @@ function pageContent(page: Page, sheets: Sheets, breakBefore: boolean): Content[
     { text: '', fontSize: 1, ...(breakBefore ? { pageBreak: 'before' as const } : {}) },
     { canvas: vectors, absolutePosition: { x: 0, y: 0 } },
     ...page.marks.flatMap((mark): Content[] => {
-      if (mark.kind === 'logo') {
+      if (mark.kind === 'logo' || mark.kind === 'drawing') {
+        const ink = mark.kind === 'drawing' ? (paintOf(mark.ink, sheets.ink) ?? '#000000') : undefined;
         return [
           {
-            svg: mark.svg,
+            svg: ink ? mark.svg.replaceAll('currentColor', ink) : mark.svg,
             width: mark.width / POINT,
             height: mark.height / POINT,
             absolutePosition: { x: mark.x / POINT, y: mark.y / POINT },

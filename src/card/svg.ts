@@ -40,6 +40,7 @@ function element(mark: Mark): string {
       );
       return `<path fill="#000000" d="${squares.join('')}"/>`;
     }
+    case 'drawing':
     case 'logo':
       return '';
   }

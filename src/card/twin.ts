@@ -17,6 +17,7 @@ ${stub(text)}
 <div class="card-body">
 <h1>${escaped(text.title)}</h1>
 ${text.lead.map(p).join('\n')}
+${pictures(text)}
 ${text.lineUps.map((lineUp) => `${lineUp.heading ? h2(lineUp.heading) : ''}<div class="card-pairs">${lineUp.pairs.map((pair) => pairHtml(pair, lineUp.heading ? 3 : 2)).join('')}</div>${lineUp.notes.map(p).join('')}`).join('\n')}
 ${strips(text)}
 ${tasks(text)}
@@ -43,6 +44,16 @@ const h2 = (line: string): string => `<h2>${escaped(line)}</h2>`;
 const items = (lines: readonly string[]): string =>
   `<ul>${lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ul>`;
 const list = ({ heading, items: lines }: ListText): string => (lines.length > 0 ? h2(heading) + items(lines) : '');
+
+/** Drawings repeat the words under them, so readers aloud are given the words alone. */
+function pictures({ pictures: all, outcome }: CardText): string {
+  if (all.length === 0 || outcome === 'refer') return '';
+  const figures = all.map(({ svg, says }) => {
+    const drawn = svg.replace('<svg ', '<svg aria-hidden="true" focusable="false" ');
+    return `<figure>${drawn}<figcaption>${escaped(says)}</figcaption></figure>`;
+  });
+  return `<div class="card-pictures">${figures.join('')}</div>`;
+}
 
 function stub(text: CardText): string {
   const { head, fetch } = text;
@@ -133,6 +144,11 @@ function size({ size: said }: CardText): string {
 
 function bench({ bench: said }: CardText): string {
   if (!said) return '';
-  const needs = said.needs.map((need) => `<h3>${escaped(`${need.name}: ${need.range}`)}</h3>${items(need.reasons)}`);
-  return `${h2(said.heading)}${p(said.hold)}${said.note ? p(said.note) : ''}${needs.join('')}${list(said.musts)}${list(said.unknown)}${list(said.sources)}`;
+  const needs = said.needs.map(
+    (need) => `<li><strong>${escaped(`${need.name}: ${need.range}`)}</strong> · ${escaped(need.why)}</li>`,
+  );
+  const reasons = said.reasons.items.map((reason) => `<li>${escaped(reason)}</li>`);
+  const why =
+    needs.length > 0 ? `<ul>${needs.join('')}</ul>${h2(said.reasons.heading)}<ol>${reasons.join('')}</ol>` : '';
+  return `${h2(said.heading)}${p(said.hold)}${said.note ? p(said.note) : ''}${why}${list(said.musts)}${list(said.unknown)}${list(said.sources)}`;
 }

@@ -16,6 +16,7 @@ import { isFolder, readText, writeWhole } from './files.ts';
 import { fontsOnDisk } from './fonts-on-disk.ts';
 import { loadKnowledge, loadStock, loadVisit } from './load.ts';
 import { dateOf, FLAG, type Given, readOptions, TEXT } from './options.ts';
+import { picturesOnDisk } from './pictures-on-disk.ts';
 import { DEMO_SHOP, PRINT_TEMPLATES, TWIN_STYLES } from './places.ts';
 import { Refusal, usage } from './refusal.ts';
 import type { Said } from './said.ts';
@@ -44,6 +45,7 @@ export async function card(args: readonly string[]): Promise<Said> {
   const { stock, findings: inStock } = loadStock(given.needed('stock'), `${date}T08:00:00`);
   const visits = given.files.map((path) => ({ path, ...loadVisit(path, knowledge) }));
   const fonts = fontsOnDisk();
+  const pictures = picturesOnDisk();
   const findings: Finding[] = inStock.map((finding) => ({ ...finding, severity: 'note' }));
   const written: string[] = [];
   for (const { path, visit, findings: inVisit } of visits) {
@@ -61,11 +63,11 @@ export async function card(args: readonly string[]): Promise<Said> {
     const target = intoFolder ? join(out, `${basename(path).replace(/\.json$/, '')}${ending}`) : out;
     if (given.flag('html') || words.direction === 'rtl') {
       if (!given.flag('html')) throw new Refusal('card-right-to-left', words.language);
-      writeWhole(target, styledPage(textOf(facts, words)));
+      writeWhole(target, styledPage(textOf(facts, words, pictures)));
       written.push(target);
       continue;
     }
-    const { pdf, missing } = await drawCard(facts, words, template, fonts);
+    const { pdf, missing } = await drawCard(facts, words, template, fonts, pictures);
     if (missing.length > 0) {
       findings.push({
         code: 'card-missing-characters',

@@ -8,4 +8,5 @@ export const SHARED_WORDS = place('flows/words');
 export const PRINT_TEMPLATES = place('print-templates');
 export const DEMO_SHOP = place('demo/shop.json');
 export const FONTS = place('node_modules/@expo-google-fonts/atkinson-hyperlegible-next');
+export const DRAWINGS = place('src/drawings');
 export const TWIN_STYLES = place('src/card/twin.css');

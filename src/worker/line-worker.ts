@@ -6,6 +6,8 @@ import type { Template } from '../card/template.ts';
 import { textOf } from '../card/text/text-of.ts';
 import twinStyles from '../card/twin.css?url';
 import { twinPage } from '../card/twin.ts';
+import { drawings as activities } from '../drawings/activities.ts';
+import { drawings as floors } from '../drawings/floors.ts';
 import { cardOfLine, type Line, lineOf } from '../pipeline.ts';
 import typeStyles from '../screens/look/type.css?url';
 import { firstBundles, otherBundles } from '../screens/parts/word-files.ts';
@@ -24,6 +26,8 @@ const SEED = 1;
 const keeper = new StockKeeper(openStore());
 const loaded = new Map<string, Promise<Words>>();
 const templates = import.meta.glob<Template>('../../print-templates/*/template.json', { import: 'default' });
+
+const pictures = { activities, floors };
 
 const wordsIn = (language: string): Promise<Words> => {
   const known = loaded.get(language);
@@ -99,7 +103,7 @@ const service: LineService = {
     return { facts: factsFor(order, line), hold: line.profile.hold };
   },
   twin: async (order) =>
-    twinPage(textOf(factsFor(order, lineFor(order)), await wordsIn(order.language)), [
+    twinPage(textOf(factsFor(order, lineFor(order)), await wordsIn(order.language), pictures), [
       new URL(typeStyles, import.meta.url).href,
       new URL(twinStyles, import.meta.url).href,
     ]),
@@ -109,7 +113,7 @@ const service: LineService = {
       templateOf(order.format),
       wordsIn(order.language),
     ]);
-    const { pdf } = await drawCard(factsFor(order, lineFor(order)), words, template, fonts);
+    const { pdf } = await drawCard(factsFor(order, lineFor(order)), words, template, fonts, pictures);
     return pdf;
   },
   warm: async (language) => {

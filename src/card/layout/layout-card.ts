@@ -55,6 +55,8 @@ interface Try {
 interface Tried {
   readonly placed: FlowedSide['placed'];
   readonly end: Place;
+  /** How many sides run over on to the next page. */
+  readonly over: number;
 }
 
 /** Ways to set a card on fewer pages, mildest first: smaller type, then one item less of each row that allows it. */
@@ -111,13 +113,17 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
   });
 }
 
-/** The mildest try that keeps to a page for each side; failing that, the mildest of those with the fewest pages. */
+/**
+ * The mildest try that keeps each side to its own page; failing that, of those with the fewest pages the one with the
+ * fewest sides that run over.
+ */
 function bestOf(tries: readonly Try[], wanted: number, set: (attempt: Try) => Tried): Tried {
   let best: Tried | undefined;
   for (const attempt of tries) {
     const tried = set(attempt);
-    if (tried.end.page < wanted) return tried;
-    if (!best || tried.end.page < best.end.page) best = tried;
+    if (tried.end.page < wanted && tried.over === 0) return tried;
+    const fewer = tried.end.page - (best?.end.page ?? Number.POSITIVE_INFINITY);
+    if (!best || fewer < 0 || (fewer === 0 && tried.over < best.over)) best = tried;
   }
   if (!best) throw new Error('A template has at least one type size');
   return best;
@@ -136,6 +142,7 @@ function setCard(
   const apart = text.lineUps.some((lineUp) => lineUp.pairs.length > 0);
   const placed: FlowedSide['placed'][number][] = [];
   let end: Place = { page: 0, y: frames(0).top };
+  let over = 0;
   let moved: readonly BlockRow[] = [];
   const flow = (rows: readonly BlockRow[], columns: number): FlowedSide => {
     const room = columnWidth(columns, width);
@@ -156,6 +163,7 @@ function setCard(
     );
     placed.push(...flowed.placed);
     end = flowed.end;
+    if (apart && end.page > index) over++;
     moved = [];
     for (const early of apart ? (sides[index + 1]?.blocks ?? []).filter((row) => row.early) : []) {
       const more = flow([early], 1);
@@ -165,7 +173,7 @@ function setCard(
       moved = [...moved, early];
     }
   }
-  return { placed, end };
+  return { placed, end, over };
 }
 
 /** Front and back are torn off together, so the taller of them says how high the stub is. */

@@ -2,7 +2,7 @@
 export type Ink = 'ink' | 'soft' | 'rule' | 'thread' | 'tag' | 'band' | 'paper';
 
 /** One thing drawn on paper. Millimetres from the top left; type sizes in points. */
-export type Mark = TextMark | LineMark | BoxMark | DiscMark | ShapeMark | CodeMark | LogoMark;
+export type Mark = TextMark | LineMark | BoxMark | DiscMark | ShapeMark | CodeMark | DrawingMark | LogoMark;
 
 export interface TextMark {
   readonly kind: 'text';
@@ -61,6 +61,16 @@ export interface CodeMark {
   readonly module: number;
   readonly rows: readonly (readonly boolean[])[];
 }
+/** A line drawing of our own, painted in one ink. */
+export interface DrawingMark {
+  readonly kind: 'drawing';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly svg: string;
+  readonly ink: Ink;
+}
 export interface LogoMark {
   readonly kind: 'logo';
   readonly x: number;
@@ -106,6 +116,7 @@ export function extent(mark: Mark): Extent {
       };
     }
     case 'box':
+    case 'drawing':
     case 'logo':
       return { left: mark.x, top: mark.y, right: mark.x + mark.width, bottom: mark.y + mark.height };
     case 'disc': {

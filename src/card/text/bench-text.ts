@@ -3,19 +3,31 @@ import { sayValue } from '../../attributes/say-value.ts';
 import type { Words } from '../../words/words.ts';
 import type { Bench, BenchReason } from '../card.ts';
 import type { BenchText } from './card-text.ts';
-import { sourceName } from './cautions-text.ts';
+import { backingText } from './cautions-text.ts';
 import { mustText } from './must-text.ts';
 
 /** What only the fitter's copy says: every need with its reasons, how well each is backed, and by whom. */
 export function benchText(bench: Bench, currency: string, words: Words): BenchText {
+  const rules = [...new Set(bench.needs.flatMap((need) => need.reasons.map((reason) => reason.rule)))];
   return {
     heading: words.say('card.bench.heading'),
     hold: words.say(`card.bench.hold.${bench.hold}`),
     needs: bench.needs.map((need) => ({
       name: words.say(`card.strip.${need.attribute}.name`),
       range: idealText(need.attribute, need.ideal, currency, words),
-      reasons: need.reasons.map((reason) => reasonText(reason, words)),
+      why: words.say('card.bench.why', {
+        numbers: [...new Set(need.reasons.map((reason) => rules.indexOf(reason.rule) + 1))].join(', '),
+      }),
     })),
+    reasons: {
+      heading: words.say('card.bench.reasons'),
+      items: rules.map((rule) =>
+        reasonText(
+          bench.needs.flatMap((need) => need.reasons.filter((reason) => reason.rule === rule)),
+          words,
+        ),
+      ),
+    },
     musts: {
       heading: words.say('card.bench.musts'),
       items: bench.musts.map((must) =>
@@ -52,12 +64,13 @@ function idealText(key: AttributeKey, [from, to]: readonly [number, number], cur
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
-function reasonText(reason: BenchReason, words: Words): string {
+/** One rule, with every answer it rests on and how well it is backed; its uses differ in the answers alone. */
+function reasonText(uses: readonly BenchReason[], words: Words): string {
+  const [{ rule, grade, source } = {} as BenchReason] = uses;
   return words.say('card.bench.reason', {
-    why: words.say(`rule.${reason.rule}.why`).replace(/[.\s]+$/, ''),
-    from: fromText(reason.from, words),
-    grade: words.say(`card.grade.${reason.grade}`),
-    source: sourceName(reason.source, words),
+    why: words.say(`rule.${rule}.why`).replace(/[.\s]+$/, ''),
+    from: [...new Set(uses.map((use) => fromText(use.from, words)))].join(', '),
+    backing: backingText(grade, source, words),
   });
 }
 

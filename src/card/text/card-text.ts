@@ -13,6 +13,8 @@ export interface CardText {
   readonly title: string;
   readonly lead: readonly string[];
   readonly head: HeadText;
+  /** What the shoes are for: drawings with a word or two below each. */
+  readonly pictures: readonly PictureText[];
   readonly fetch: FetchText;
   readonly lineUps: readonly LineUpText[];
   readonly strips: StripsText;
@@ -47,6 +49,12 @@ export interface HeadText {
   readonly ticket: string;
   readonly date: string;
   readonly stock: string;
+}
+
+export interface PictureText {
+  /** A drawing of our own, 160 by 96, in lines 3 wide of the current colour. */
+  readonly svg: string;
+  readonly says: string;
 }
 
 export interface ListText {
@@ -160,7 +168,10 @@ export interface EaseInText {
 export interface BenchText {
   readonly heading: string;
   readonly hold: string;
-  readonly needs: readonly { readonly name: string; readonly range: string; readonly reasons: readonly string[] }[];
+  /** Each with the numbers of its reasons. */
+  readonly needs: readonly { readonly name: string; readonly range: string; readonly why: string }[];
+  /** Each said once, in the order of its number, from 1. */
+  readonly reasons: ListText;
   readonly musts: ListText;
   readonly unknown: ListText;
   readonly sources: ListText;

@@ -28,15 +28,17 @@ function cautionItem(caution: CardCaution, words: Words): { text: string; backin
   const { source, grade } = caution.backing;
   return {
     text,
-    backing: words.say('card.bench.backing', {
-      grade: words.say(`card.grade.${grade}`),
-      source: sourceName(source, words),
-    }),
+    backing: backingText(grade, source, words),
   };
 }
 
-export const sourceName = (source: string, words: Words): string =>
-  source === 'common-practice' ? words.say('card.bench.common-practice') : `[${source}]`;
+/** How well something is backed, and by which source; what is common practice has no source to name. */
+export function backingText(grade: string, source: string, words: Words): string {
+  const graded = words.say(`card.grade.${grade}`);
+  if (source !== 'common-practice') return words.say('card.bench.backing', { grade: graded, source: `[${source}]` });
+  const common = words.say('card.bench.common-practice');
+  return grade === 'common-practice' ? common : words.say('card.bench.backing', { grade: graded, source: common });
+}
 
 export function careText(cautions: readonly CardCaution[], words: Words): ListText {
   return {

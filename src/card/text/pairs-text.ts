@@ -102,7 +102,7 @@ function pairText(pair: CardPair, words: Words): PairText {
     reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
     misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
     notes: [
-      ...(pair.lastPair && !said.has('last-pair') ? [words.say('card.fetch.last')] : []),
+      ...(pair.lastPair ? [words.say('card.fetch.last')] : []),
       ...(unknown.length > 0 ? [words.say('card.pair.unknown', { what: unknown.join(', ') })] : []),
     ],
     but: words.say('card.pair.but'),

@@ -1,5 +1,6 @@
 import type { Words } from '../../words/words.ts';
 import type { CardFacts } from '../card.ts';
+import { NO_PICTURES, picturesText } from '../pictures.ts';
 import { benchText } from './bench-text.ts';
 import type { CardText } from './card-text.ts';
 import { careText, cautionsText } from './cautions-text.ts';
@@ -11,7 +12,7 @@ import { stripsText } from './strips-text.ts';
 import { tasksText } from './tasks-text.ts';
 
 /** A card in words. Throws on a key the language lacks, as all words do. */
-export function textOf(facts: CardFacts, words: Words): CardText {
+export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): CardText {
   const letters = [...new Set(facts.lineUps.flatMap((lineUp) => lineUp.pairs.map((pair) => pair.letter)))];
   const bench = facts.bench && benchText(facts.bench, facts.shop.currency, words);
   return {
@@ -22,6 +23,7 @@ export function textOf(facts: CardFacts, words: Words): CardText {
     title: title(facts, letters.length, words),
     lead: lead(facts, letters.length, words),
     head: headText(facts, words),
+    pictures: picturesText(facts.doing, pictures, words),
     fetch: fetchText(facts, words),
     lineUps: lineUpsText(facts, words),
     strips: stripsText(facts, words),

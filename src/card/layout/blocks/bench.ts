@@ -1,9 +1,9 @@
-import type { CardText } from '../../text/card-text.ts';
-import { heading, type Pen, para } from '../pen.ts';
-import type { Piece } from '../piece.ts';
-import { item, listBlock } from './lists.ts';
+import type { BenchText, CardText } from '../../text/card-text.ts';
+import { heading, type Pen, para, widest } from '../pen.ts';
+import { type Piece, piece, shift } from '../piece.ts';
+import { listBlock } from './lists.ts';
 
-/** The fitter's part: every need with range, reasons, grades and sources. Nothing on a customer's copy. */
+/** The fitter's part: every need with its range, each reason once, grades and sources. Nothing on a customer's copy. */
 export function benchBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
   const { bench } = text;
   if (!bench) return [];
@@ -11,21 +11,47 @@ export function benchBlock(text: CardText, pen: Pen, width: number): readonly Pi
     heading(pen, bench.heading, width, 4),
     para(pen, bench.hold, width, { size: pen.body, bold: true }, 0.5),
     ...(bench.note ? [para(pen, bench.note, width, { size: pen.body }, 0.8)] : []),
-    ...bench.needs.flatMap((need) => [
-      { ...para(pen, `${need.name}: ${need.range}`, width, { size: pen.body, bold: true }, 1.8), keep: true as const },
-      ...need.reasons.map((reason) => item(reason, pen, width, pen.small)),
-    ]),
+    ...needs(bench, pen, width),
+    ...(bench.reasons.items.length > 0 ? [heading(pen, bench.reasons.heading, width)] : []),
+    ...numbered(bench.reasons.items, pen, width),
     ...listBlock(bench.musts, pen, width, 1),
     ...listBlock(bench.unknown, pen, width, 1),
-    ...sources(text, pen, width),
+    ...sources(bench, pen, width),
   ];
 }
 
-function sources(text: CardText, pen: Pen, width: number): readonly Piece[] {
-  const list = text.bench?.sources;
-  if (!list || list.items.length === 0) return [];
+/** Name and range, and at the end of the row the numbers of what asks for it. */
+function needs(bench: BenchText, pen: Pen, width: number): readonly Piece[] {
+  const style = { size: pen.small };
+  const right = Math.min(
+    width * 0.4,
+    widest(
+      pen,
+      bench.needs.map((need) => need.why),
+      style,
+    ),
+  );
+  return bench.needs.map((need) => {
+    const left = para(pen, `${need.name}: ${need.range}`, width - right - 3, { ...style, bold: true });
+    const why = para(pen, need.why, right, { ...style, align: 'end' });
+    return piece(Math.max(left.height, why.height), [...left.marks, ...shift(why.marks, width - right, 0)], 0.5);
+  });
+}
+
+function numbered(items: readonly string[], pen: Pen, width: number): readonly Piece[] {
+  const style = { size: pen.small };
+  const left = widest(pen, [`${items.length}`], { ...style, bold: true }) + 1.8;
+  return items.map((item, at) => {
+    const number = para(pen, `${at + 1}`, left, { ...style, bold: true });
+    const words = para(pen, item, width - left, style);
+    return piece(words.height, [...number.marks, ...shift(words.marks, left, 0)], 0.5);
+  });
+}
+
+function sources({ sources: list }: BenchText, pen: Pen, width: number): readonly Piece[] {
+  if (list.items.length === 0) return [];
   return [
     heading(pen, list.heading, width),
-    ...list.items.map((source) => para(pen, source, width, { size: pen.small }, 0.8)),
+    ...list.items.map((source) => para(pen, source, width, { size: pen.small }, 0.5)),
   ];
 }

@@ -8,6 +8,8 @@ import { letterDisc } from './letter.ts';
 /** Half the height of a letter's disc, millimetres: nine-point capitals fit inside. */
 const R = 2.1;
 const LEVEL = 2 * R + 0.4;
+/** From one letter to the next in a mark that holds several. */
+const LETTER = 2.9;
 
 /** The tape measures, the first `most` of them, under a legend. */
 export function stripsBlock(text: CardText, pen: Pen, width: number, most: number): readonly Piece[] {
@@ -92,25 +94,41 @@ function bandMarks(from: number, to: number, bottom: number, height: number): re
   ];
 }
 
+interface Spot {
+  readonly letters: readonly string[];
+  readonly x: number;
+  readonly half: number;
+  readonly today: boolean;
+}
+
+/** What stands on a tape from left to right: pairs that measure the same share one mark, with all their letters. */
+function spotsOf(strip: Strip, width: number): readonly Spot[] {
+  const at = (share: number) => R + share * (width - 2 * R);
+  const places = [...new Set(strip.pairs.map((pair) => pair.at))];
+  const pairs = places.map((place): Spot => {
+    const letters = strip.pairs.filter((pair) => pair.at === place).map((pair) => pair.letter);
+    return { letters, x: at(place), half: R + ((letters.length - 1) * LETTER) / 2, today: false };
+  });
+  const today = strip.today === undefined ? [] : [{ letters: [], x: at(strip.today), half: R, today: true }];
+  return [...pairs, ...today].sort((a, b) => a.x - b.x || Number(a.today) - Number(b.today));
+}
+
 /**
  * The tape itself, `width` long: ticks, band, ring and letters, its foot line at `height`. Marks that would touch are
  * stacked upwards, so the tape is as tall as it needs to be.
  */
 export function tape(pen: Pen, strip: Strip, width: number): Piece {
-  const spots = [
-    ...strip.pairs.map((pair) => ({ ...pair, today: false })),
-    ...(strip.today === undefined ? [] : [{ letter: '', at: strip.today, today: true }]),
-  ]
-    .map((spot) => ({ ...spot, x: R + spot.at * (width - 2 * R) }))
-    .sort((a, b) => a.x - b.x || a.letter.localeCompare(b.letter, 'en'));
-  const lastX: number[] = [];
-  const placed = spots.map((spot) => {
+  const taken: (readonly [number, number])[][] = [];
+  const placed = spotsOf(strip, width).map((spot) => {
+    // A wide mark at the end of the tape is moved in; its point still stands at the right place.
+    const middle = Math.min(Math.max(spot.x, spot.half), width - spot.half);
+    const [from, to] = [middle - spot.half - 0.4, middle + spot.half + 0.4];
     let level = 0;
-    while ((lastX[level] ?? Number.NEGATIVE_INFINITY) > spot.x - LEVEL) level++;
-    lastX[level] = spot.x;
-    return { ...spot, level };
+    while (taken[level]?.some(([a, b]) => from + 0.4 < b && to - 0.4 > a)) level++;
+    taken[level] = [...(taken[level] ?? []), [from, to]];
+    return { ...spot, middle, level };
   });
-  const levels = Math.max(1, lastX.length);
+  const levels = Math.max(1, taken.length);
   const height = levels * LEVEL + 0.8;
   const from = R + strip.band[0] * (width - 2 * R);
   const to = R + strip.band[1] * (width - 2 * R);
@@ -125,9 +143,44 @@ export function tape(pen: Pen, strip: Strip, width: number): Piece {
     { kind: 'line', x1: 0, y1: height, x2: width, y2: height, weight: 0.45, ink: 'ink' },
     ...placed.flatMap((spot): readonly Mark[] => {
       const y = height - 0.6 - R - spot.level * LEVEL;
-      return spot.today ? [ring(spot.x, y)] : letterDisc(pen, spot.letter, spot.x, y, R);
+      if (spot.today) return [ring(spot.x, y)];
+      const [letter = '', ...more] = spot.letters;
+      if (more.length === 0) return letterDisc(pen, letter, spot.x, y, R);
+      return lettersBar(pen, spot.letters, spot, y);
     }),
   ]);
+}
+
+/** Several letters in one bar with round ends, and a point under it where they all stand. */
+function lettersBar(
+  pen: Pen,
+  letters: readonly string[],
+  { middle, half, x }: { readonly middle: number; readonly half: number; readonly x: number },
+  y: number,
+): readonly Mark[] {
+  const steps = Array.from({ length: 9 }, (_, at) => (Math.PI * at) / 8 - Math.PI / 2);
+  const right = steps.map((turn) => [middle + half - R + R * Math.cos(turn), y + R * Math.sin(turn)] as const);
+  const left = steps.map((turn) => [middle - half + R - R * Math.cos(turn), y - R * Math.sin(turn)] as const);
+  const point = [
+    [x - 0.8, y + R - 0.2],
+    [x + 0.8, y + R - 0.2],
+    [x, y + R + 0.6],
+  ] as const;
+  const size = 9;
+  return [
+    { kind: 'shape', points: [...right, ...left], closed: true, fill: 'ink' },
+    { kind: 'shape', points: point, closed: true, fill: 'ink' },
+    ...letters.map((letter, at) =>
+      textMark(
+        pen,
+        letter,
+        middle - half + R - LETTER / 2 + at * LETTER,
+        y + size * POINT * 0.334,
+        { size, bold: true, ink: 'paper', align: 'middle' },
+        LETTER,
+      ),
+    ),
+  ];
 }
 
 interface StripColumns {
