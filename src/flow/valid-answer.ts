@@ -102,7 +102,8 @@ function againstToday(value: unknown, question: AgainstToday, say: Say): readonl
   if (!isMap(value)) return say('answer-not-a-map', value, list(question.properties.map(({ id }) => id)));
   return Object.entries(value).flatMap(([id, choice]) => {
     const property = question.properties.find((each) => each.id === id);
-    return property ? oneOf(choice, property.choices, say) : say('answer-not-offered', id);
+    const known = question.properties.map((each) => each.id);
+    return property ? oneOf(choice, property.choices, say) : say('answer-not-offered', id, list(known));
   });
 }
 
@@ -110,7 +111,8 @@ function bodyMap(value: unknown, question: BodyMapQuestion, say: Say): readonly 
   if (typeof value === 'string') return oneOf(value, BODY_WORDS, say);
   if (!isMap(value)) return say('answer-not-a-map', value, list(question.regions.map(({ id }) => id)));
   return Object.entries(value).flatMap(([id, mark]) => {
-    if (!question.regions.some((region) => region.id === id)) return say('answer-not-offered', id);
+    const known = question.regions.map((region) => region.id);
+    if (!known.includes(id)) return say('answer-not-offered', id, list(known));
     if (!isMap(mark) || typeof mark['seen'] !== 'boolean') return say('answer-not-a-mark', mark);
     return oneOf(mark['when'], BODY_WHEN, say);
   });
