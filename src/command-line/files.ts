@@ -22,13 +22,13 @@ export const isFolder = (path: string): boolean => {
 
 /** Writes the whole file or nothing: to a name beside it first, then in one step to its own. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
-  mkdirSync(dirname(path), { recursive: true });
   const beside = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
   try {
+    mkdirSync(dirname(path), { recursive: true });
     writeFileSync(beside, content);
     renameSync(beside, path);
   } catch {
-    rmSync(beside, { force: true });
+    if (isFolder(dirname(path))) rmSync(beside, { force: true });
     throw new Refusal('file-unwritable', path);
   }
 }
