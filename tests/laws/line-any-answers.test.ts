@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sayFinding } from '../../src/command-line/say-findings.ts';
 import { readAnswersFile, writeAnswersFile } from '../../src/visit/answers-file.ts';
-import { knowledge, tables, textFor, visits } from './line-kit.ts';
+import { knowledge, languages, tables, textFor, visits } from './line-kit.ts';
 import { RUNS } from './runs.ts';
 
 type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
@@ -39,6 +40,8 @@ function endsWell(source: string): 'card' | 'findings' {
   if (!value) {
     expect(findings.some(({ severity }) => severity === 'error')).toBe(true);
     expect(findings.every(({ file }) => file === 'answers.json')).toBe(true);
+    for (const finding of findings)
+      for (const words of languages) expect(sayFinding(finding, words)).toMatch(/^(note: )?answers\.json:\d+/);
     return 'findings';
   }
   expect(textFor(value).title).not.toBe('');

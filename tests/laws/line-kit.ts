@@ -26,6 +26,7 @@ const shop = readShop(readFileSync('demo/shop.json', 'utf8'), 'demo/shop.json').
 if (!shop) throw new Error('The demo shop file does not read');
 const demoShop = shop;
 const words = { en: wordsOnDisk('en'), de: wordsOnDisk('de') };
+export const languages = Object.values(words);
 
 export const lineFor = (visit: Visit, of: Knowledge = knowledge, from: Stock = stock): Line =>
   lineOf(visit, of, from, 1, false);

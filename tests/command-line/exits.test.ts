@@ -1,0 +1,79 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { afterAll, describe, expect, it } from 'vitest';
+import { command, NURSE, ownFolder, STOCK, STORY } from './running.ts';
+
+const own = ownFolder();
+afterAll(own.gone);
+
+describe('a command that is no command', () => {
+  it.each([
+    ['nothing at all', []],
+    ['an unknown one', ['sparkle']],
+    ['a name that every object has', ['constructor']],
+    ['an unknown option', ['check', '--sparkle']],
+    ['size without a foot', ['size']],
+    ['letters for a length', ['size', '--left', 'abc']],
+    ['an unknown activity', ['size', '--left', '262', '--activity', 'sparkle']],
+    ['an unknown shelf', ['size', '--left', '262', '--shelf', 'boys']],
+    ['no answers file', ['profile']],
+    ['no stock', ['shortlist', STORY]],
+    ['no stock list', ['stock']],
+    ['a map without a place for it', ['map']],
+    ['a card without a place for it', ['card', STORY, '--stock', STOCK]],
+    ['a day that is none', ['card', STORY, '--stock', STOCK, '--out', own.at('a.pdf'), '--date', '2026-02-30']],
+    ['a date the other way round', ['card', STORY, '--stock', STOCK, '--out', own.at('a.pdf'), '--date', '25.11.2026']],
+    ['an unknown format', ['card', STORY, '--stock', STOCK, '--out', own.at('a.pdf'), '--format', 'a9']],
+    ['a format that climbs out', ['card', STORY, '--stock', STOCK, '--out', own.at('a.pdf'), '--format', '../a5']],
+    ['an unknown language', ['card', STORY, '--stock', STOCK, '--out', own.at('a.pdf'), '--language', 'xx']],
+    ['a copy for nobody', ['card', STORY, '--stock', STOCK, '--out', own.at('a.pdf'), '--copy', 'mine']],
+    ['two visitors in one file', ['card', STORY, NURSE, '--stock', STOCK, '--out', own.at('a.pdf')]],
+  ])('%s: usage, said in a line, and nothing written', async (_, args) => {
+    const { code, out, err } = await command(...args);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err.trim()).not.toBe('');
+    expect(existsSync(own.at('a.pdf'))).toBe(false);
+    expect(readdirSync(own.at('.'))).toEqual([]);
+  });
+
+  it('names what was wrong and what to do', async () => {
+    expect((await command('size', '--left', 'abc')).err).toMatch(/“--left abc” is not a number\. Write it in digits/);
+    expect((await command('sparkle')).err).toMatch(/fit check[\s\S]*There is no command “sparkle”/);
+    const two = await command('card', STORY, NURSE, '--stock', STOCK, '--out', own.at('a.pdf'));
+    expect(two.err).toMatch(/need a folder/);
+  });
+});
+
+describe('a file that is not there', () => {
+  it.each([
+    ['answers', ['profile', 'no-such.json']],
+    ['stock', ['stock', 'no-such.csv']],
+    ['stock for a shortlist', ['shortlist', STORY, '--stock', 'no-such.csv']],
+    ['shop', ['card', STORY, '--stock', STOCK, '--out', own.at('a.pdf'), '--shop', 'no-such.json']],
+    ['flow folder', ['check', 'no-such']],
+    ['one of two answers', ['card', STORY, 'no-such.json', '--stock', STOCK, '--out', own.at('cards')]],
+  ])('%s: findings that name it, and nothing written', async (_, args) => {
+    const { code, err } = await command(...args);
+    expect(code).toBe(1);
+    expect(err).toContain('no-such');
+    expect(readdirSync(own.at('.'))).toEqual([]);
+  });
+});
+
+describe('a foot length', () => {
+  it.each([
+    ['26', /26 mm[\s\S]*26 cm/],
+    ['2600', /2,600 mm[\s\S]*260 mm/],
+    ['26,5', /26\.5 mm[\s\S]*26\.5 cm/],
+  ])('of %s is questioned with its unit', async (length, said) => {
+    const { code, out, err } = await command('size', '--left', length);
+    expect(code).toBe(1);
+    expect(err).toMatch(said);
+    expect(out).toBe('');
+  });
+
+  it('with a decimal comma is read', async () => {
+    const { code, out } = await command('size', '--left', '262,5', '--json');
+    expect([code, JSON.parse(out).footLength]).toEqual([0, 262.5]);
+  });
+});
