@@ -21,4 +21,4 @@ kiosk.loadWords = async (language, all) =>
 kiosk.loadShop = async () => (await import('./load-shop.ts')).loadShop(kiosk.store);
 kiosk.loadRest = async () => (await import('./rest.ts')).loadRest(kiosk.store);
 document.body.append(kiosk);
-void import('./times.ts').then(({ keepTimes }) => keepTimes(kiosk, kiosk.store));
+void import('./times.ts').then(({ keepTimes }) => keepTimes(kiosk));

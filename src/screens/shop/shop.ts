@@ -34,8 +34,13 @@ export class ShopScreens extends LightElement {
     this.focusHeading();
   }
 
-  private focusHeading(): void {
-    requestAnimationFrame(() => this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true }));
+  /** A screen that first looks things up shows its heading a few frames later. */
+  private focusHeading(framesLeft = 60): void {
+    requestAnimationFrame(() => {
+      const heading = this.querySelector<HTMLElement>('#ask');
+      if (heading) heading.focus({ preventScroll: true });
+      else if (framesLeft > 0) this.focusHeading(framesLeft - 1);
+    });
   }
 
   protected override render() {
