@@ -4,7 +4,7 @@ import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { BenchNotes } from './bench-ticket.ts';
 import { reasonText } from './reasons.ts';
-import { fromText, mustText } from './why-text.ts';
+import { fromText } from './why-text.ts';
 
 /** What moved between two lines of one ticket, line-up by line-up where both have it. */
 export function movedBetween(before: BenchLine, after: BenchLine): readonly Moved[] {
@@ -26,12 +26,27 @@ export function movedText({ shoe, what, by, from }: Moved, notes: BenchNotes, wo
     return words.say('bench.moved.aside', { moved, reason: reasonText(aside.reason, words) });
   }
   if (by === undefined) return words.say('moved.others', { moved });
-  const strip = `card.strip.${by}.name`;
-  const cause = words.has(strip)
-    ? words.say(strip)
-    : mustText({ attribute: by, value: '' }, words).replace(/[:\s]+$/, '');
+  const cause = causeName(by, words);
   const [first] = from;
   return first === undefined
     ? words.say('moved.by', { moved, what: cause })
     : words.say('moved.because', { moved, what: cause, question: fromText(first, words) });
+}
+
+/** Properties that a must is about where it has a name of its own. */
+const ABOUT: Readonly<Record<string, string>> = {
+  'price-max': 'price',
+  'stack-cap': 'heel-stack',
+  'closure-not': 'closure',
+  'material-not': 'materials',
+  'colour-not': 'colour',
+};
+
+/** The need or must that moved a pair, by its bare name. */
+function causeName(by: string, words: Words): string {
+  const about = ABOUT[by] ?? by;
+  const key = [`card.strip.${about}.name`, `attribute.${about}.name`, `bench.from.${about}`].find((each) =>
+    words.has(each),
+  );
+  return key === undefined ? by : words.say(key);
 }
