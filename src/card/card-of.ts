@@ -62,7 +62,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     ticket: context.ticket,
     stockAsOf: context.stockAsOf,
     code: context.code,
-    ...doingOf(activity, profile.facts),
+    ...(profile.outcome === 'refer' ? {} : doingOf(activity, profile.facts)),
     lineUps: pairs.lineUps,
     strips: stripsOf(drawn, pairs.shoes, shown.facts, fitter),
     tasks:

@@ -3,6 +3,7 @@ export const BLOCKS = [
   'head',
   'boxes',
   'code',
+  'pictures',
   'title',
   'pairs',
   'strips',

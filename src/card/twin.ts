@@ -46,8 +46,8 @@ const items = (lines: readonly string[]): string =>
 const list = ({ heading, items: lines }: ListText): string => (lines.length > 0 ? h2(heading) + items(lines) : '');
 
 /** Drawings repeat the words under them, so readers aloud are given the words alone. */
-function pictures({ pictures: all, outcome }: CardText): string {
-  if (all.length === 0 || outcome === 'refer') return '';
+function pictures({ pictures: all }: CardText): string {
+  if (all.length === 0) return '';
   const figures = all.map(({ svg, says }) => {
     const drawn = svg.replace('<svg ', '<svg aria-hidden="true" focusable="false" ');
     return `<figure>${drawn}<figcaption>${escaped(says)}</figcaption></figure>`;

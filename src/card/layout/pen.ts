@@ -44,7 +44,7 @@ export interface Style {
 }
 
 /** From one baseline to the next, in type sizes. */
-const LEADING = 1.2;
+const LEADING = 1.16;
 export const lineHeight = (size: number): number => size * POINT * LEADING;
 
 /** Text in lines no wider than `width`. */
@@ -74,6 +74,6 @@ export const widest = (pen: Pen, texts: readonly string[], { size, bold = false 
   Math.max(0, ...texts.map((text) => pen.measure.width(text, bold) * size * POINT)) + 0.1;
 
 /** A heading with space above; stays with what follows. */
-export function heading(pen: Pen, text: string, width: number, before = 3): Piece {
+export function heading(pen: Pen, text: string, width: number, before = 2.5): Piece {
   return { ...para(pen, text, width, { size: pen.heading, bold: true }, before), keep: true };
 }

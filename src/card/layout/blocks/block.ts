@@ -10,6 +10,7 @@ import { headBlock } from './head.ts';
 import { cautionsBlock, listBlock } from './lists.ts';
 import { notesBlock } from './notes.ts';
 import { pairsBlock } from './pairs.ts';
+import { picturesPiece } from './pictures.ts';
 import { sizeBlock } from './size.ts';
 import { stripsBlock } from './strips.ts';
 import { tasksBlock } from './tasks.ts';
@@ -30,6 +31,8 @@ export function block(row: BlockRow, text: CardText, pen: Pen, width: number, te
       return [
         stack([codePiece(text.code, width, template.code), para(pen, text.codeSays, width, { size: pen.small })], 2),
       ];
+    case 'pictures':
+      return text.pictures.length > 0 ? [{ ...picturesPiece(text, pen, width, true), before: 2 }] : [];
     case 'title':
       return titleBlock(text, pen, width);
     case 'pairs':

@@ -27,9 +27,10 @@ function tableRow(cells: readonly string[], pen: Pen, width: number, head: boole
       x: at === 0 ? 0 : first + (at - 1) * each,
       piece: para(pen, cell, (at === 0 ? first : each) - 2, { size: pen.body, bold: head || at === 0 }),
     })),
-    head ? 1 : 0.6,
+    head ? 0.8 : 0.4,
   );
-  const y = made.height + 0.5;
-  const rule: Mark = { kind: 'line', x1: 0, y1: y, x2: width, y2: y, weight: pen.hairline, ink: head ? 'ink' : 'rule' };
-  return { ...made, height: y + 0.2, marks: [...made.marks, rule], ...(head ? { keep: true as const } : {}) };
+  if (!head) return made;
+  const y = made.height + 0.4;
+  const rule: Mark = { kind: 'line', x1: 0, y1: y, x2: width, y2: y, weight: pen.hairline, ink: 'ink' };
+  return { ...made, height: y + 0.2, marks: [...made.marks, rule], keep: true };
 }

@@ -3,17 +3,17 @@ import { heading, lineHeight, type Pen, para } from '../pen.ts';
 import { balanced, inColumns, type Piece, shift } from '../piece.ts';
 import { hand, handWidth } from './drawings.ts';
 
-const ITEM_GAP = 0.7;
+const ITEM_GAP = 0.5;
 
 /** One item after a short dash. */
 export function item(text: string, pen: Pen, width: number, size = pen.body): Piece {
-  const left = 3.4;
+  const left = 2.8;
   const body = para(pen, text, width - left, { size });
   const y = lineHeight(size) * 0.55;
   return {
     height: body.height,
     before: ITEM_GAP,
-    marks: [{ kind: 'line', x1: 0, y1: y, x2: 1.9, y2: y, weight: 0.5, ink: 'ink' }, ...shift(body.marks, left, 0)],
+    marks: [{ kind: 'line', x1: 0, y1: y, x2: 1.7, y2: y, weight: 0.5, ink: 'ink' }, ...shift(body.marks, left, 0)],
   };
 }
 

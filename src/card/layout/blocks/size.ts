@@ -19,7 +19,7 @@ export function sizeBlock(text: CardText, pen: Pen, width: number): readonly Pie
 function plainSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
   const drawing = size.foot ? feet(size.foot, pen, Math.min(18, width / 5)) : undefined;
   const names = size.rows.map((row) => row.name);
-  const name = Math.min(widest(pen, names, { size: pen.body }) + 3, width * 0.42);
+  const name = Math.min(widest(pen, names, { size: pen.body }) + 3, width * 0.47);
   const rows = size.rows.map((row): Piece => {
     const left = para(pen, row.name, name - 2, { size: pen.body, ink: 'soft' });
     const right = para(pen, row.value, width - name, { size: pen.body, bold: true });

@@ -8,6 +8,7 @@ import { boxesBlock } from './boxes.ts';
 import { codePiece } from './code.ts';
 import { copySays, logoPiece } from './head.ts';
 import { LINE_STEP, notesBlock } from './notes.ts';
+import { picturesPiece } from './pictures.ts';
 
 const PAD = 3;
 const SIDE = PAD + 1;
@@ -36,7 +37,17 @@ export function stubFront(text: CardText, pen: Pen, width: number, template: Tem
   const boxes = stack(boxesBlock(text, pen, right - PAD - 4));
   const says = head.copySays ? copySays(head.copySays, pen, width - left - PAD) : undefined;
   const down = PAD + (says ? says.height + 2 : 0);
-  const height = Math.max(least, PAD + Math.max(down + top + boxes.height, down + code.height + 1 + codeSays.height));
+  const beside = down + code.height + 1.4 + codeSays.height;
+  // With boxes to fetch the drawings stand under the code, where there is room; without, under what stands for them.
+  const fetching = text.fetch.boxes.length > 0;
+  const at = fetching ? { x: right, y: beside } : { x: PAD, y: down + top + boxes.height };
+  const without = Math.max(least, PAD + Math.max(down + top + boxes.height, beside));
+  const drawn = mostThatFit(text.pictures, (pictures) => {
+    const room = fetching ? code.height : right - PAD - 4;
+    const made = picturesPiece({ ...text, pictures }, pen, room, !fetching);
+    return fetching && at.y + made.height + PAD > without ? undefined : made;
+  });
+  const height = Math.max(without, PAD + at.y + drawn.height);
   const hole = { x: PAD + 4.5, y: PAD + 5 };
   return {
     height,
@@ -50,8 +61,18 @@ export function stubFront(text: CardText, pen: Pen, width: number, template: Tem
       ...shift(boxes.marks, PAD, down + top),
       ...shift(code.marks, right, down),
       ...shift(codeSays.marks, right, down + code.height + 0.6),
+      ...shift(drawn.marks, at.x, at.y + 1),
     ],
   };
+}
+
+/** The drawings that do not make the tag any taller, the activity before the floor. */
+function mostThatFit(all: CardText['pictures'], make: (pictures: CardText['pictures']) => Piece | undefined): Piece {
+  for (let count = all.length; count > 0; count--) {
+    const made = make(all.slice(0, count));
+    if (made) return made;
+  }
+  return { height: 0, before: 0, marks: [] };
 }
 
 /** What the back of the fitter's part needs at least. */

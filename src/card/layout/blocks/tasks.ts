@@ -13,14 +13,7 @@ export function tasksBlock(text: CardText, pen: Pen, width: number): readonly Pi
   const { gentle, moving, tick, letters, safety } = text.tasks;
   if (gentle.length + moving.length === 0) return [];
   const wide = width >= NARROW;
-  const name = Math.min(
-    width * 0.32,
-    widest(
-      pen,
-      [...gentle, ...moving].map((task) => task.name),
-      { size: pen.body, bold: true },
-    ),
-  );
+  const name = wide ? nameWidth([...gentle, ...moving], letters.length, pen, width) : 0;
   const rows = (tasks: readonly TaskText[]) =>
     tasks.map((task) =>
       wide ? taskRow(task, letters.length, pen, width, name) : taskPiece(task, letters, pen, width),
@@ -33,6 +26,15 @@ export function tasksBlock(text: CardText, pen: Pen, width: number): readonly Pi
     ...(tick ? [fitterTick(tick, pen, width)] : []),
     ...rows(moving),
   ];
+}
+
+/** Room for the names, at most half: whatever makes the table lowest. */
+function nameWidth(tasks: readonly TaskText[], boxes: number, pen: Pen, width: number): number {
+  const names = tasks.map((task) => task.name);
+  const longest = Math.min(width / 2, widest(pen, names, { size: pen.body, bold: true }));
+  const height = (room: number) => tasks.reduce((sum, task) => sum + taskRow(task, boxes, pen, width, room).height, 0);
+  const rooms = [1, 0.85, 0.7, 0.55].map((share) => longest * share);
+  return rooms.reduce((best, room) => (height(room) < height(best) - 0.1 ? room : best));
 }
 
 const boxesWidth = (count: number): number => count * STEP - 2.4;
