@@ -147,8 +147,12 @@ function bench({ bench: said }: CardText): string {
   const needs = said.needs.map(
     (need) => `<li><strong>${escaped(`${need.name}: ${need.range}`)}</strong> · ${escaped(need.why)}</li>`,
   );
-  const reasons = said.reasons.items.map((reason) => `<li>${escaped(reason)}</li>`);
-  const why =
-    needs.length > 0 ? `<ul>${needs.join('')}</ul>${h2(said.reasons.heading)}<ol>${reasons.join('')}</ol>` : '';
+  let first = 1;
+  const reasons = said.reasons.groups.map(({ from, items: lines }) => {
+    const start = first;
+    first += lines.length;
+    return `<h3>${escaped(from)}</h3><ol start="${start}">${lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ol>`;
+  });
+  const why = needs.length > 0 ? `<ul>${needs.join('')}</ul>${h2(said.reasons.heading)}${reasons.join('')}` : '';
   return `${h2(said.heading)}${p(said.hold)}${said.note ? p(said.note) : ''}${why}${list(said.musts)}${list(said.unknown)}${list(said.sources)}`;
 }

@@ -8,7 +8,8 @@ import { mustText } from './must-text.ts';
 
 /** What only the fitter's copy says: every need with its reasons, how well each is backed, and by whom. */
 export function benchText(bench: Bench, currency: string, words: Words): BenchText {
-  const rules = [...new Set(bench.needs.flatMap((need) => need.reasons.map((reason) => reason.rule)))];
+  const groups = reasonGroups(bench, words);
+  const rules = groups.flatMap((group) => group.uses.map((use) => use.rule));
   return {
     heading: words.say('card.bench.heading'),
     hold: words.say(`card.bench.hold.${bench.hold}`),
@@ -16,17 +17,14 @@ export function benchText(bench: Bench, currency: string, words: Words): BenchTe
       name: words.say(`card.strip.${need.attribute}.name`),
       range: idealText(need.attribute, need.ideal, currency, words),
       why: words.say('card.bench.why', {
-        numbers: [...new Set(need.reasons.map((reason) => rules.indexOf(reason.rule) + 1))].join(', '),
+        numbers: [...new Set(need.reasons.map((reason) => rules.indexOf(reason.rule) + 1))]
+          .sort((one, other) => one - other)
+          .join(', '),
       }),
     })),
     reasons: {
       heading: words.say('card.bench.reasons'),
-      items: rules.map((rule) =>
-        reasonText(
-          bench.needs.flatMap((need) => need.reasons.filter((reason) => reason.rule === rule)),
-          words,
-        ),
-      ),
+      groups: groups.map(({ from, uses }) => ({ from, items: uses.map((use) => reasonText(use, words)) })),
     },
     musts: {
       heading: words.say('card.bench.musts'),
@@ -64,12 +62,29 @@ function idealText(key: AttributeKey, [from, to]: readonly [number, number], cur
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
-/** One rule, with every answer it rests on and how well it is backed; its uses differ in the answers alone. */
-function reasonText(uses: readonly BenchReason[], words: Words): string {
-  const [{ rule, grade, source } = {} as BenchReason] = uses;
+interface ReasonGroup {
+  readonly from: string;
+  readonly uses: readonly BenchReason[];
+}
+
+/** Every rule once, under the answers it is traced to, in the order of the needs. */
+function reasonGroups(bench: Bench, words: Words): readonly ReasonGroup[] {
+  const all = bench.needs.flatMap((need) => need.reasons);
+  const groups = new Map<string, BenchReason[]>();
+  for (const rule of new Set(all.map((reason) => reason.rule))) {
+    const uses = all.filter((reason) => reason.rule === rule);
+    const from = [...new Set(uses.map((use) => fromText(use.from, words)))].join(', ');
+    groups.set(from, [...(groups.get(from) ?? []), ...uses.slice(0, 1)]);
+  }
+  return [...groups].map(([from, uses]) => ({ from, uses }));
+}
+
+/** A rule in words, and how well it is backed unless it is common practice, which the heading speaks of. */
+function reasonText({ rule, grade, source }: BenchReason, words: Words): string {
+  const why = words.say(`rule.${rule}.why`);
+  if (grade === 'common-practice' && source === 'common-practice') return why;
   return words.say('card.bench.reason', {
-    why: words.say(`rule.${rule}.why`).replace(/[.\s]+$/, ''),
-    from: [...new Set(uses.map((use) => fromText(use.from, words)))].join(', '),
+    why: why.replace(/[.\s]+$/, ''),
     backing: backingText(grade, source, words),
   });
 }

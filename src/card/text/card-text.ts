@@ -170,8 +170,11 @@ export interface BenchText {
   readonly hold: string;
   /** Each with the numbers of its reasons. */
   readonly needs: readonly { readonly name: string; readonly range: string; readonly why: string }[];
-  /** Each said once, in the order of its number, from 1. */
-  readonly reasons: ListText;
+  /** Each said once, under what it is traced to; its number is its place among all of them, from 1. */
+  readonly reasons: {
+    readonly heading: string;
+    readonly groups: readonly { readonly from: string; readonly items: readonly string[] }[];
+  };
   readonly musts: ListText;
   readonly unknown: ListText;
   readonly sources: ListText;

@@ -12,8 +12,7 @@ export function benchBlock(text: CardText, pen: Pen, width: number): readonly Pi
     para(pen, bench.hold, width, { size: pen.body, bold: true }, 0.5),
     ...(bench.note ? [para(pen, bench.note, width, { size: pen.body }, 0.8)] : []),
     ...needs(bench, pen, width),
-    ...(bench.reasons.items.length > 0 ? [heading(pen, bench.reasons.heading, width)] : []),
-    ...numbered(bench.reasons.items, pen, width),
+    ...reasons(bench, pen, width),
     ...listBlock(bench.musts, pen, width, 1),
     ...listBlock(bench.unknown, pen, width, 1),
     ...sources(bench, pen, width),
@@ -38,14 +37,25 @@ function needs(bench: BenchText, pen: Pen, width: number): readonly Piece[] {
   });
 }
 
-function numbered(items: readonly string[], pen: Pen, width: number): readonly Piece[] {
+/** Each reason with its number, under the answer it is traced to. */
+function reasons({ reasons: { heading: says, groups } }: BenchText, pen: Pen, width: number): readonly Piece[] {
+  if (groups.length === 0) return [];
   const style = { size: pen.small };
-  const left = widest(pen, [`${items.length}`], { ...style, bold: true }) + 1.8;
-  return items.map((item, at) => {
-    const number = para(pen, `${at + 1}`, left, { ...style, bold: true });
-    const words = para(pen, item, width - left, style);
-    return piece(words.height, [...number.marks, ...shift(words.marks, left, 0)], 0.5);
-  });
+  const count = groups.reduce((sum, group) => sum + group.items.length, 0);
+  const left = widest(pen, [`${count}`], { ...style, bold: true }) + 1.8;
+  let at = 0;
+  return [
+    heading(pen, says, width),
+    ...groups.flatMap(({ from, items }) => [
+      { ...para(pen, from, width, { ...style, bold: true }, 1), keep: true as const },
+      ...items.map((item) => {
+        at++;
+        const number = para(pen, `${at}`, left, style);
+        const words = para(pen, item, width - left, style);
+        return piece(words.height, [...number.marks, ...shift(words.marks, left, 0)], 0.4);
+      }),
+    ]),
+  ];
 }
 
 function sources({ sources: list }: BenchText, pen: Pen, width: number): readonly Piece[] {
