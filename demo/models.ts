@@ -64,6 +64,13 @@ export const MEASURED: readonly string[] = [
   'Copperlarder',
   'Evenmarrow',
   'Forgebramble',
+  'Softmarch',
+  'Teaselby',
+  'Umbelgrove',
+  'Polewhisker',
+  'Brackenhithe',
+  'Lintelmoor',
+  'Hobsgarner',
 ];
 
 /** Every name is made up of two words put together; a name that turns out to belong to a shoe is to be replaced. */
@@ -215,4 +222,19 @@ export const MODELS: readonly Model[] = [
   model('Elderlet', 'badminton', 'junior', 'blue', { lists: { closure: ['strap'] } }),
   model('Frogletmoor', 'hike-low', 'junior', 'green', { marks: { waterproof: true } }),
   model('Gosamble', 'gym-class', 'junior', 'black', { marks: { washable: true } }),
+
+  model('Brackenhithe', 'everyday', WM, 'grey blue', {
+    differs: { 'midfoot-hold': 4, price: 85 },
+    lists: { closure: ['strap'] },
+  }),
+  model('Lintelmoor', 'ward', WM, 'white', {
+    differs: { mass: 310, price: 95 },
+    lists: { closure: ['strap'], widths: ['standard', 'wide'] },
+  }),
+  model('Pearlcress', 'long-stand', WM, 'white', {
+    differs: { bend: 3, mass: 300, price: 110 },
+    lists: { closure: ['quick'] },
+  }),
+  model('Hobsgarner', 'galley', WM, 'black', { differs: { mass: 385, price: 85 }, marks: { waterproof: true } }),
+  model('Anvilmere', 'safety-low', WM, 'black', { differs: { cushion: 4, mass: 435, price: 115 } }),
 ];

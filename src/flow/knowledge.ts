@@ -71,6 +71,8 @@ export interface Activity {
   readonly tasks: readonly string[];
   /** Floors it usually happens on, offered first. */
   readonly floors: readonly string[];
+  /** What shops sell for it (`USES`), the best first. Absent or empty: no use goes with it, its loads alone decide. */
+  readonly uses?: readonly string[];
 }
 
 export interface Floor {
@@ -117,6 +119,7 @@ export interface Rule extends Backing {
   readonly when?: Condition;
   readonly asks?: readonly Ask[];
   readonly musts?: readonly MustRow[];
+  readonly wishes?: readonly WishRow[];
   /** Ids in cautions.json. */
   readonly cautions?: readonly string[];
   /** Ids in advice.json: sock, lacing, insole, size. */
@@ -146,6 +149,19 @@ export interface MustRow {
   /** A mark, a list, or one of `MUST_LIMITS`. A property with a size is never a must: it is asked for. */
   readonly attribute: string;
   readonly value: string | number | boolean;
+}
+
+/** Something wished of a shoe that is not a size: any one of `anyOf` will do. It reorders, and shuts nothing out. */
+export interface WishRow {
+  /** Words: `reason.wish-<id>` and `misgiving.wish-<id>`. Said by several rules, it counts once. */
+  readonly id: string;
+  readonly anyOf: readonly MustRow[];
+  /** 0 to 1 before grade caps. */
+  readonly weight: number;
+  /** A fact from 0 to 1 that scales the weight. */
+  readonly per?: string;
+  /** It bears on staying upright: a pair without it says so before all else. */
+  readonly safety?: true;
 }
 
 export const OUTCOMES = ['refer', 'fitter-first', 'other-footwear', 'keep-yours', 'shortlist'] as const;

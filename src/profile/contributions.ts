@@ -46,7 +46,7 @@ function contributionOf({ rule, reason }: Fired, ask: Ask, facts: Facts): readon
 }
 
 /** Weight times load times the grade's cap, so that effects grow with the load and no grade outgrows its cap. */
-export function effectiveWeight(rule: Rule, ask: Ask, facts: Facts): number {
+export function effectiveWeight(rule: Rule, ask: Pick<Ask, 'weight' | 'per'>, facts: Facts): number {
   const weight = unit(ask.weight) * (ask.per === undefined ? 1 : scale(facts[ask.per]));
   if (weight <= 0) return 0;
   return roundTo(isLiking(rule) ? Math.max(weight, LIKING_LEAST) : weight * GRADE_CAPS[rule.grade], 6);

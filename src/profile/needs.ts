@@ -47,9 +47,18 @@ function needOf(attribute: AttributeKey, combined: Combined, raised: string | un
     ideal: rounded(combined.ideal),
     limits: rounded(combined.limits),
     importance: roundTo(importance, 3),
+    ...towardOf(combined),
     ...(raised === undefined ? {} : { raisedBy: raised }),
     reasons: weightiest.map((part) => part.contribution.reason),
   };
+}
+
+/** Only where somebody wishes for a change, and nobody for the other way. */
+function towardOf({ parts }: Combined): Pick<Need, 'toward'> {
+  const shifts = parts.flatMap(({ contribution: { ask } }) => ask.shift ?? []).filter((shift) => shift !== 0);
+  if (shifts.length === 0) return {};
+  if (shifts.every((shift) => shift < 0)) return { toward: 'less' };
+  return shifts.every((shift) => shift > 0) ? { toward: 'more' } : {};
 }
 
 const rounded = ([low, high]: readonly [number, number]): readonly [number, number] => [

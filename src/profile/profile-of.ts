@@ -1,6 +1,7 @@
 import type { Knowledge } from '../flow/knowledge.ts';
 import { answersInPlay } from '../flow/route.ts';
 import type { Visit } from '../visit/visit.ts';
+import { activityParts } from './activity-parts.ts';
 import { answersThatCount } from './answers-that-count.ts';
 import { askedBy } from './asked-by.ts';
 import { adviceOf, cautionsOf } from './cautions.ts';
@@ -22,7 +23,12 @@ import { unknownOf } from './unknown.ts';
 export function profileOf(facts: Facts, visit: Visit, knowledge: Knowledge): Profile {
   const answers = answersThatCount(visit, knowledge.flow);
   const origins = originsOf(toldOfAnswers(answers, visit, knowledge));
-  const { fired, weighed, needs, musts } = askedBy(facts, origins, knowledge);
+  const { fired, weighed, needs, musts, preferences } = askedBy(
+    facts,
+    origins,
+    knowledge,
+    activityParts(answers, knowledge),
+  );
   const careful = [...fired, ...stopsBeforeChanges(visit, knowledge, fired)];
   const hold = holdOf(stopsOf(careful, knowledge.cautions), facts);
   const cleared = facts['cleared'] === true;
@@ -35,6 +41,7 @@ export function profileOf(facts: Facts, visit: Visit, knowledge: Knowledge): Pro
     hold,
     needs,
     musts,
+    preferences,
     ...(split ? { split } : {}),
     cautions: cautionsOf(careful, cleared, knowledge),
     advice: adviceOf(fired, knowledge),

@@ -1,5 +1,5 @@
 import type { AttributeKey } from '../attributes/attributes.ts';
-import type { CautionLevel, Grade, Outcome } from '../flow/knowledge.ts';
+import type { CautionLevel, Grade, MustRow, Outcome } from '../flow/knowledge.ts';
 import type { SizeAdvice } from '../sizing/advice.ts';
 import type { Hold } from '../visit/visit.ts';
 
@@ -18,6 +18,7 @@ export interface Profile {
   /** Sorted by importance, then attribute. */
   readonly needs: readonly Need[];
   readonly musts: readonly Must[];
+  readonly preferences?: readonly Preference[];
   /** Two activities that pull too far apart, or an indoor-only pair also worn outside: a line-up for each. */
   readonly split?: readonly ProfilePart[];
   readonly cautions: readonly Caution[];
@@ -35,6 +36,7 @@ export interface ProfilePart {
   readonly for: string;
   readonly needs: readonly Need[];
   readonly musts: readonly Must[];
+  readonly preferences?: readonly Preference[];
 }
 
 /** One property: its ideal range and how much it matters. */
@@ -46,6 +48,8 @@ export interface Need {
   readonly limits: readonly [number, number];
   /** 0 to 1. */
   readonly importance: number;
+  /** The side to which every wish about it points: a pair that goes further that way is no worse for it. */
+  readonly toward?: 'less' | 'more';
   /** Set where the customer said that this matters most: `matters-most:cushion`. */
   readonly raisedBy?: string;
   /** Weightiest first. */
@@ -60,6 +64,26 @@ export interface Reason {
   readonly source: string;
   readonly grade: Grade;
 }
+
+/** Something better had than not, with no size to it. It reorders within its importance and shuts nothing out. */
+export type Preference = {
+  readonly code: string;
+  /** 0 to 1, on the scale of the needs. */
+  readonly importance: number;
+  readonly reasons: readonly Reason[];
+} & (
+  | {
+      /** That a shoe is sold for what is done in it: uses by activity, the best first; shares add up to 1. */
+      readonly kind: 'use';
+      readonly parts: readonly { readonly uses: readonly string[]; readonly share: number }[];
+    }
+  | {
+      /** Any one of these will do. */
+      readonly kind: 'wish';
+      readonly anyOf: readonly MustRow[];
+      readonly safety?: true;
+    }
+);
 
 /** A filter: what does not meet it is not shown. */
 export interface Must {

@@ -1,7 +1,7 @@
 import type { Answer, Answers } from '../flow/answers.ts';
 import type { Knowledge } from '../flow/knowledge.ts';
 import type { Visit } from '../visit/visit.ts';
-import { SOMETHING_ELSE } from './activity-parts.ts';
+import { activityParts, SOMETHING_ELSE } from './activity-parts.ts';
 import { type Asked, askedBy } from './asked-by.ts';
 import { factsOfTold, originsOf, toldOfAnswers } from './facts.ts';
 import type { ProfilePart } from './profile.ts';
@@ -32,14 +32,17 @@ function byActivities(answers: Answers, visit: Visit, knowledge: Knowledge): rea
     return undefined;
   const alone = (activity: Answer | undefined, from: string): ProfilePart => {
     const { 'second-activity': _second, 'second-share': _share, ...rest } = answers;
-    const own = knowledge.activities.find((row) => row.id === activity)?.floors ?? [];
-    const asked = asksOf(
-      onFloors({ ...rest, activity: activity ?? SOMETHING_ELSE }, (floor) => own.includes(floor)),
-      from,
-      visit,
-      knowledge,
+    const own = floorsOf(activity, knowledge);
+    const others = floorsOf(activity === main ? second : main, knowledge);
+    const single = { ...rest, activity: activity ?? SOMETHING_ELSE };
+    const on = onFloors(
+      single,
+      (floor) => own.includes(floor),
+      (floor) => !others.includes(floor),
     );
-    return { for: String(activity), needs: asked.needs, musts: asked.musts };
+    const under = floorIds(on['floors']).length > 0 ? floorIds(on['floors']) : own;
+    const isIndoor = under.length === 0 || under.some((floor) => isIn(floor, 'indoor', knowledge));
+    return partOf(String(activity), asksOf(isIndoor ? on : withoutHallRules(on), from, visit, knowledge));
   };
   const parts = [alone(main, 'activity'), alone(second, 'second-activity')] as const;
   return pullBetween(parts[0].needs, parts[1].needs) > TOO_FAR_APART ? parts : undefined;
@@ -49,14 +52,33 @@ function byDoor(answers: Answers, visit: Visit, knowledge: Knowledge): readonly 
   const rules = answers['place-rules'];
   if (!Array.isArray(rules) || !rules.includes('indoor-only') || answers['worn-to-and-from'] !== 'yes')
     return undefined;
-  const inGroup = (group: 'indoor' | 'outdoor') => (id: string) =>
-    knowledge.floors.some((floor) => floor.id === id && floor.group === group);
+  const inGroup = (group: 'indoor' | 'outdoor') => (id: string) => isIn(id, group, knowledge);
   const indoor = asksOf(onFloors(answers, inGroup('indoor')), 'activity', visit, knowledge);
   const outdoor = outdoorAsks(answers, inGroup('outdoor'), visit, knowledge);
-  return [
-    { for: 'indoor', needs: indoor.needs, musts: indoor.musts },
-    { for: 'outdoor', needs: outdoor.needs, musts: outdoor.musts },
-  ];
+  return [partOf('indoor', indoor), partOf('outdoor', outdoor)];
+}
+
+const partOf = (what: string, { needs, musts, preferences }: Asked): ProfilePart => ({
+  for: what,
+  needs,
+  musts,
+  preferences,
+});
+
+const floorsOf = (activity: Answer | undefined, knowledge: Knowledge): readonly string[] =>
+  knowledge.activities.find((row) => row.id === activity)?.floors ?? [];
+
+const isIn = (id: string, group: 'indoor' | 'outdoor', knowledge: Knowledge): boolean =>
+  knowledge.floors.some((floor) => floor.id === id && floor.group === group);
+
+/** Rules of a race count wherever it is run; all others are a hall's or a workplace's, and stay inside with it. */
+const RACE_RULES: readonly string[] = ['stack-20', 'stack-40'];
+
+/** On no floor indoors, no rule of a hall counts. */
+function withoutHallRules(answers: Answers): Answers {
+  const { 'place-rules': rules, ...rest } = answers;
+  const kept = Array.isArray(rules) ? rules.filter((rule) => RACE_RULES.includes(rule)) : [];
+  return kept.length > 0 ? { ...rest, 'place-rules': kept } : rest;
 }
 
 /** Outside, the hall's rules do not count. With no floor outside named, the second pair is for walking there. */
@@ -80,14 +102,26 @@ function asksOf(answers: Answers, from: string, visit: Visit, knowledge: Knowled
   const told = toldOfAnswers(answers, visit, knowledge).map((each) =>
     each.from === 'activity' ? { ...each, from } : each,
   );
-  return askedBy(factsOfTold(told), originsOf(told), knowledge);
+  const activities = activityParts(answers, knowledge).map((part) =>
+    part.question === 'activity' ? { ...part, question: from } : part,
+  );
+  return askedBy(factsOfTold(told), originsOf(told), knowledge, activities);
 }
 
-/** The floors that belong here; all of them where none does. */
-function onFloors(answers: Answers, belongs: (floor: string) => boolean): Answers {
-  const shares = answers['floors'];
-  const kept = floorIds(shares).filter(belongs);
-  if (kept.length === 0 || typeof shares !== 'object') return answers;
+/**
+ * The floors that belong here. Where none does, those that may be meant for here as well: all of them, unless told
+ * otherwise; and where none may be, none was said.
+ */
+function onFloors(
+  answers: Answers,
+  belongs: (floor: string) => boolean,
+  mayBeMeant?: (floor: string) => boolean,
+): Answers {
+  const { floors: shares, ...others } = answers;
+  const own = floorIds(shares).filter(belongs);
+  if (own.length === 0 && mayBeMeant === undefined) return answers;
+  const kept = own.length > 0 ? own : floorIds(shares).filter((floor) => mayBeMeant?.(floor));
+  if (kept.length === 0 || typeof shares !== 'object') return others;
   const floors = Object.fromEntries(Object.entries(shares).filter(([floor]) => kept.includes(floor))) as Record<
     string,
     string

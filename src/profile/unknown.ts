@@ -58,7 +58,8 @@ function ruleWorth(rule: Rule, facts: Facts, isOpen: (key: string) => boolean, k
   if (!could.hold) return 0;
   const cap = isLiking(rule) ? 1 : GRADE_CAPS[rule.grade];
   const asks = rule.asks?.filter((ask) => could.fail || (ask.per !== undefined && isOpen(ask.per))) ?? [];
-  const weight = asks.reduce((sum, ask) => sum + ask.weight * cap, 0);
+  const wishes = rule.wishes?.filter(({ per }) => could.fail || (per !== undefined && isOpen(per))) ?? [];
+  const weight = [...asks, ...wishes].reduce((sum, ask) => sum + ask.weight * cap, 0);
   if (!could.fail) return weight;
   const cautions = knowledge.cautions.filter((row) => rule.cautions?.includes(row.id));
   const worries = cautions.reduce((sum, { level }) => sum + (isStop(level) ? WORTH.stop : WORTH.caution), 0);

@@ -1,10 +1,10 @@
 import type { AttributeKey } from '../attributes/attributes.ts';
-import { SUBSTITUTE_DESIRABILITY } from '../attributes/table.ts';
 import type { Must, Need, Reason } from '../profile/profile.ts';
 import type { Shoe } from '../stock/shoe.ts';
 import { floored } from './desirability.ts';
 import { meets } from './musts.ts';
 import type { LineUp } from './shortlist.ts';
+import { substitute } from './substitute.ts';
 
 /** A line-up with what it was made from. */
 export interface Made {
@@ -76,7 +76,7 @@ function worth(shoe: Shoe, key: AttributeKey, needs: readonly Need[]): number {
   const need = needs.find(({ attribute }) => attribute === key);
   if (need === undefined) return 0;
   const value = shoe.numbers[key];
-  const part = value === undefined ? SUBSTITUTE_DESIRABILITY : floored(value, need);
+  const part = value === undefined ? substitute(need) : floored(value, need);
   return need.importance * Math.log(part);
 }
 

@@ -30,23 +30,32 @@ export const CONTRAST_PARTS: readonly Part[] = Object.values(CONTRASTS).flatMap(
   [less, more].filter((part) => part !== undefined),
 );
 
+/** What a pair teaches beside the first one. */
+export interface Contrast {
+  readonly part: Part;
+  /** It goes where the customer does not want to: against a wish, or to more weight, which nobody wants for itself. */
+  readonly unwanted: boolean;
+}
+
 /**
- * What a pair teaches beside the first one: the word for the needed property in which they differ most, importance
- * and difference together. Nothing when no needed property differs by a noticeable step.
+ * The contrast in the needed property in which two pairs differ most, importance and difference together. Nothing when
+ * no needed property differs by a noticeable step.
  */
-export function contrastTo(first: Shoe, shoe: Shoe, needs: readonly Need[]): Part | undefined {
-  let part: Part | undefined;
+export function contrastTo(first: Shoe, shoe: Shoe, needs: readonly Need[]): Contrast | undefined {
+  let found: Contrast | undefined;
   let most = 0;
-  for (const { attribute: key, importance } of needs) {
-    const word = CONTRASTS[key]?.[isLess(first, shoe, key) ? 'less' : 'more'];
+  for (const { attribute: key, importance, toward } of needs) {
+    const side = isLess(first, shoe, key) ? 'less' : 'more';
+    const part = CONTRASTS[key]?.[side];
     const apart = difference(first, shoe, key);
-    if (word === undefined || apart === undefined || !noticeable(first, shoe, key)) continue;
+    if (part === undefined || apart === undefined || !noticeable(first, shoe, key)) continue;
     if (importance * apart > most) {
       most = importance * apart;
-      part = word;
+      const against = toward !== undefined && side !== toward;
+      found = { part, unwanted: against || (part === 'heavier' && toward !== 'more') };
     }
   }
-  return part;
+  return found;
 }
 
 /** Whether the pair is firmer on the inner side than the first, by a step that people notice. */

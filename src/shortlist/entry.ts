@@ -1,4 +1,4 @@
-import type { Need, Profile } from '../profile/profile.ts';
+import type { Need, Preference, Profile } from '../profile/profile.ts';
 import type { BoxFit } from '../sizing/advice.ts';
 import { easeInFor } from './ease-in.ts';
 import { misgivingsFor } from './misgivings.ts';
@@ -9,6 +9,7 @@ import type { Entry, Part } from './shortlist.ts';
 /** What an entry is made with, the same for all of a line-up. */
 export interface Setting {
   readonly needs: readonly Need[];
+  readonly preferences: readonly Preference[];
   readonly profile: Pick<Profile, 'facts'>;
   /** Ids of the questions about health. */
   readonly health: ReadonlySet<string>;
@@ -22,7 +23,7 @@ export function entryOf(
   place: number,
   part: Part,
   boxes: readonly BoxFit[],
-  { needs, profile, health, unit }: Setting,
+  { needs, preferences, profile, health, unit }: Setting,
 ): Entry {
   const { shoe, unknown, desirability } = scored;
   const first = boxes[0]?.box;
@@ -33,8 +34,8 @@ export function entryOf(
     part,
     boxes,
     lastPair,
-    reasons: reasonsFor(scored, needs, health),
-    misgivings: misgivingsFor(scored, needs, profile, lastPair, health),
+    reasons: reasonsFor(scored, needs, health, preferences),
+    misgivings: misgivingsFor(scored, needs, profile, lastPair, health, preferences),
     easeIn: easeInFor(shoe, profile.facts, unit),
     unknown,
     desirability,

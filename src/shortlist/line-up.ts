@@ -1,7 +1,9 @@
-import type { Need } from '../profile/profile.ts';
+import type { Need, Preference } from '../profile/profile.ts';
+import type { Shoe } from '../stock/shoe.ts';
 import { contrastTo, isFirmerInner } from './contrast.ts';
 import { likeness } from './likeness.ts';
 import { nextPick } from './mmr.ts';
+import { isMadeFor, wishMet } from './preferred.ts';
 import type { Scored } from './scored.ts';
 import type { Part } from './shortlist.ts';
 
@@ -11,8 +13,21 @@ export const POOL = 40;
 /** Weight of closeness against difference: for the second pair, and for the one that is there to differ. Our choice. */
 const LAMBDA = { close: 0.7, contrast: 0.5 } as const;
 
-/** A contrast that misses most wishes teaches nothing: it keeps at least this share of the first pair's desirability. */
-const FAIR_SHARE = 0.6;
+/**
+ * A pair that misses most wishes teaches nothing: to compare with, it keeps at least this share of the first pair's
+ * desirability; the lesser share only where it is made for what is done in it. Our choice.
+ */
+const FAIR_SHARE = 0.75;
+const LEAST_SHARE = 0.6;
+
+/** Two contrasts are alike in desirability from this share on: then the one that goes the customer's way. Our choice. */
+const LIKE_SHARE = 0.9;
+
+/** From this importance on the ground demands its tread, and a pair keeps to it that meets at least so much of that. Our choice. */
+const GROUND = { from: 0.3, least: 0.5 } as const;
+
+/** A pair of which at least this share of the needs, by importance, is recorded can be compared with others. Our choice. */
+const RECORDED_SHARE = 0.5;
 
 export interface Placed {
   readonly scored: Scored;
@@ -22,12 +37,15 @@ export interface Placed {
 /**
  * The three pairs to try, from shoes in their order: the first, one almost as close but not its twin, and one that
  * differs where it matters. When the profile asks to compare a pair firmer on the inner side, that is the third.
- * Fewer than three only when there are fewer shoes.
+ *
+ * As long as there are such, the second and the third are sold for what is done in them and recorded well enough to
+ * compare; failing those, they at least keep the tread that the ground demands and what bears on staying upright. Fewer than three only when there are fewer shoes.
  */
 export function pickLineUp(
   inOrder: readonly Scored[],
   needs: readonly Need[],
   firmerInner: boolean,
+  preferences: readonly Preference[] = [],
 ): readonly Placed[] {
   const pool = inOrder.slice(0, POOL);
   const first = pool[0];
@@ -43,22 +61,78 @@ export function pickLineUp(
       lambda,
     )?.index;
 
-  const fair = all.filter((i) => at(i).desirability >= FAIR_SHARE * first.desirability);
+  const from = (share: number) => all.filter((i) => at(i).desirability >= share * first.desirability);
+  const fair = from(FAIR_SHARE);
+  const isSound = (i: number) => keepsSafe(at(i), first, needs, preferences);
+  const fit = from(LEAST_SHARE).filter((i) => isSound(i) && isFit(at(i).shoe, needs, preferences));
+  /** Where to look, the best place first. */
+  const places = [fit.filter((i) => fair.includes(i)), fit, fair.filter(isSound), fair, from(LEAST_SHARE), all];
   // In their order, not by difference: the nearest pair that has what is to be compared. Kept from becoming the second.
-  const inner = firmerInner ? fair.find((i) => isFirmerInner(first.shoe, at(i).shoe)) : undefined;
-  const second = pick(
-    all.filter((i) => i !== inner),
-    [0],
-    LAMBDA.close,
-  );
+  const inner = firmerInner ? from(LEAST_SHARE).find((i) => isFirmerInner(first.shoe, at(i).shoe)) : undefined;
+  // Another shelf's version of a pair is the same shoe.
+  const apart = (candidates: readonly number[], picked: readonly number[]) =>
+    candidates.filter((i) => i !== inner && !picked.some((j) => at(j).shoe.name === at(i).shoe.name));
+
+  const second = firstFound(places, (place) => pick(apart(place, [0]), [0], LAMBDA.close)) ?? pick(all, [0], 1);
   const taken = second === undefined ? [0] : [0, second];
-  const named = fair.filter((i) => contrastTo(first.shoe, at(i).shoe, needs) !== undefined);
-  const third = inner ?? pick(named, taken, LAMBDA.contrast) ?? pick(all, taken, LAMBDA.close);
-  const contrast = (i: number): Part =>
-    i === inner ? 'firmer-inner' : (contrastTo(first.shoe, at(i).shoe, needs) ?? 'also-close');
+  const contrast = (i: number) => contrastTo(first.shoe, at(i).shoe, needs);
+  const contrasting = (place: readonly number[]): number | undefined => {
+    const named = place.filter((i) => contrast(i) !== undefined);
+    const found = pick(named, taken, LAMBDA.contrast);
+    if (found === undefined || !contrast(found)?.unwanted) return found;
+    const like = named.filter((i) => at(i).desirability >= LIKE_SHARE * at(found).desirability);
+    return (
+      pick(
+        like.filter((i) => !contrast(i)?.unwanted),
+        taken,
+        LAMBDA.contrast,
+      ) ?? found
+    );
+  };
+  const third =
+    inner ??
+    firstFound(places.slice(0, 2), (place) => contrasting(apart(place, taken))) ??
+    firstFound(places.slice(1), (place) => pick(apart(place, taken), taken, LAMBDA.close)) ??
+    pick(all, taken, LAMBDA.close);
   return [
     { scored: first, part: 'closest' },
     ...(second === undefined ? [] : [{ scored: at(second), part: 'also-close' }]),
-    ...(third === undefined ? [] : [{ scored: at(third), part: contrast(third) }]),
+    ...(third === undefined
+      ? []
+      : [{ scored: at(third), part: third === inner ? 'firmer-inner' : (contrast(third)?.part ?? 'also-close') }]),
   ];
+}
+
+function firstFound(
+  places: readonly (readonly number[])[],
+  find: (place: readonly number[]) => number | undefined,
+): number | undefined {
+  for (const place of places) {
+    const found = find(place);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** Trades away neither the tread that the ground demands, as far as the first pair has it, nor what keeps upright. */
+function keepsSafe(
+  { shoe, parts }: Scored,
+  first: Scored,
+  needs: readonly Need[],
+  preferences: readonly Preference[],
+): boolean {
+  const ground = needs.findIndex(({ attribute, importance }) => attribute === 'lug-depth' && importance >= GROUND.from);
+  const tread = (of: readonly number[]) => Math.min(GROUND.least, of[ground] ?? 0);
+  if (ground >= 0 && shoe.numbers['lug-depth'] !== undefined && tread(parts) < tread(first.parts)) return false;
+  return preferences.every((each) => each.kind === 'use' || !each.safety || wishMet(shoe, each) !== 'no');
+}
+
+/** Sold for it, and recorded well enough to compare. */
+function isFit(shoe: Shoe, needs: readonly Need[], preferences: readonly Preference[]): boolean {
+  let [whole, recorded] = [0, 0];
+  for (const { attribute, importance } of needs) {
+    whole += importance;
+    if (shoe.numbers[attribute] !== undefined) recorded += importance;
+  }
+  return recorded >= RECORDED_SHARE * whole && isMadeFor(shoe, preferences);
 }

@@ -1,6 +1,7 @@
-import type { Need, Profile } from '../profile/profile.ts';
+import type { Need, Preference, Profile } from '../profile/profile.ts';
 import { runsOf } from '../sizing/box-fit.ts';
 import { mostImportant, tracedTo } from './meets.ts';
+import { isMadeFor, soldAs, wishMet } from './preferred.ts';
 import type { Scored } from './scored.ts';
 import type { Meets } from './shortlist.ts';
 
@@ -25,13 +26,18 @@ export function misgivingsFor(
   profile: Pick<Profile, 'facts'>,
   lastPair: boolean,
   health: ReadonlySet<string>,
+  preferences: readonly Preference[] = [],
 ): readonly Meets[] {
   return mostImportant([
     ...tallAndSoft(scored, profile, health),
+    ...preferences.flatMap((each, i) => lacking(scored, each, scored.parts[needs.length + i] as number, health)),
     ...needs.flatMap((need, j) => missed(scored, need, scored.parts[j] as number, health)),
     ...ofTheStock(scored, lastPair),
   ]);
 }
+
+/** Above any need: what bears on staying upright is said first. */
+const SAFETY = 2;
 
 type Weighed = { readonly weight: number; readonly meets: Meets };
 
@@ -45,18 +51,36 @@ function tallAndSoft(
   const falls = Array.isArray(conditions) && conditions.includes('falls-or-unsteady');
   const from = facts['person-older'] === true ? 'age-band' : falls ? 'conditions' : undefined;
   if (from === undefined) return [];
-  return [{ weight: 2, meets: { code: 'tall-and-soft', from, ...(health.has(from) && { health: true }) } }];
+  return [{ weight: SAFETY, meets: { code: 'tall-and-soft', from, ...(health.has(from) && { health: true }) } }];
+}
+
+/** Made for something else, or without what was wished. A mark nobody recorded is no misgiving: few shops note them all. */
+function lacking(
+  { shoe }: Scored,
+  preference: Preference,
+  part: number,
+  health: ReadonlySet<string>,
+): readonly Weighed[] {
+  const { code, importance, reasons } = preference;
+  const weight = importance * (1 - part);
+  const traced = tracedTo(reasons, health);
+  if (preference.kind === 'use')
+    return isMadeFor(shoe, [preference]) ? [] : [{ weight, meets: { code: `${code}-${soldAs(shoe)}`, ...traced } }];
+  if (wishMet(shoe, preference) !== 'no') return [];
+  return [{ weight: preference.safety ? SAFETY : weight, meets: { code, ...traced } }];
 }
 
 function missed({ shoe }: Scored, need: Need, part: number, health: ReadonlySet<string>): readonly Weighed[] {
-  const { attribute, ideal, importance, reasons } = need;
+  const { attribute, ideal, importance, reasons, toward } = need;
   const value = shoe.numbers[attribute];
   const say = (direction: 'more' | 'less' | 'unknown'): Weighed => ({
     weight: importance * (1 - part),
     meets: { code: `${attribute}-${direction}`, attribute, ...tracedTo(reasons, health) },
   });
   if (value === undefined) return importance >= IMPORTANT ? [say('unknown')] : [];
-  return part > WORTH_SAYING ? [] : [say(value > ideal[1] ? 'more' : 'less')];
+  const direction = value > ideal[1] ? 'more' : 'less';
+  // Further than asked, on the side the customer wished for, speaks against no pair.
+  return part > WORTH_SAYING || direction === toward ? [] : [say(direction)];
 }
 
 /** Traced to `stock`: no answer of the customer's brings these about. They weigh less than a need that is clearly missed. */

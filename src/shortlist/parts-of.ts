@@ -9,7 +9,9 @@ import type { Setting } from './entry.ts';
  */
 export function partsOf(profile: Profile): readonly ProfilePart[] {
   const { shelf } = profile.facts;
-  const parts = profile.split ?? [{ for: 'all', needs: profile.needs, musts: profile.musts }];
+  const parts = profile.split ?? [
+    { for: 'all', needs: profile.needs, musts: profile.musts, preferences: profile.preferences ?? [] },
+  ];
   if (typeof shelf !== 'string') return parts;
   return parts.map((part) =>
     part.musts.some(({ attribute }) => attribute === 'shelf')
@@ -33,6 +35,7 @@ export function settingOf(part: ProfilePart, profile: Profile, knowledge: Knowle
   const activity = (id: unknown) => knowledge.activities.find((row) => row.id === id);
   return {
     needs: part.needs,
+    preferences: part.preferences ?? [],
     profile,
     health: new Set(questionsOf(knowledge.flow).flatMap(({ id, health }) => (health ? [id] : []))),
     unit: (activity(part.for) ?? activity(profile.facts['activity']))?.unit ?? 'hours',

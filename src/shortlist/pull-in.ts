@@ -32,7 +32,13 @@ export function pullIn(
   const boxes = boxesInSize({ ...stock, shoes: [shoe] }, profile.size).get(shoe.id) ?? [];
   const fails = part.musts.filter((must) => meets(shoe, must) !== 'yes').map(({ attribute }) => attribute);
   return {
-    entry: entryOf(score(shoe, part.needs), place, 'pulled-in', boxes, settingOf(part, profile, knowledge)),
+    entry: entryOf(
+      score(shoe, part.needs, part.preferences),
+      place,
+      'pulled-in',
+      boxes,
+      settingOf(part, profile, knowledge),
+    ),
     fails: boxes.length > 0 ? fails : [...fails, 'size'],
   };
 }

@@ -64,7 +64,7 @@ function lineUpOf(
 ): LineUp {
   const { inOrder, sieved } = inOrderOf(part, shoes, boxes);
   const setting = settingOf(part, profile, knowledge);
-  const placed = pickLineUp(inOrder, part.needs, asksFirmerInner(part, profile));
+  const placed = pickLineUp(inOrder, part.needs, asksFirmerInner(part, profile), part.preferences);
   const boxesOf = ({ id }: Shoe) => boxes.get(id) as readonly BoxFit[];
   const entries = placed.map((each, i) => entryOf(each.scored, i + 1, each.part, boxesOf(each.scored.shoe), setting));
   const taken = new Set(placed.map(({ scored }) => scored));
@@ -79,26 +79,30 @@ function lineUpOf(
     more,
     removed: sieved.removed,
     ifDropped: sieved.ifDropped,
-    sureness: surenessOf(inOrder, part.needs, seed),
+    sureness: surenessOf(inOrder, [...part.needs, ...(part.preferences ?? [])], seed),
   };
 }
 
 /** The shoes that pass every must, the most desirable first. */
 function inOrderOf(
-  { needs, musts }: ProfilePart,
+  { needs, musts, preferences }: ProfilePart,
   shoes: readonly Shoe[],
   boxes: BoxesInSize,
 ): { readonly inOrder: readonly Scored[]; readonly sieved: Sieved } {
   const sieved = sieve(shoes, musts, ({ id }) => boxes.has(id));
-  return { inOrder: sieved.left.map((shoe) => score(shoe, needs)).sort(byOrder), sieved };
+  return { inOrder: sieved.left.map((shoe) => score(shoe, needs, preferences)).sort(byOrder), sieved };
 }
 
 /** Only the first of them, without putting the rest in order. */
-function firstOf({ needs, musts }: ProfilePart, shoes: readonly Shoe[], boxes: BoxesInSize): Scored | undefined {
+function firstOf(
+  { needs, musts, preferences }: ProfilePart,
+  shoes: readonly Shoe[],
+  boxes: BoxesInSize,
+): Scored | undefined {
   let first: Scored | undefined;
   for (const shoe of shoes) {
     if (!boxes.has(shoe.id) || musts.some((must) => meets(shoe, must) !== 'yes')) continue;
-    const scored = score(shoe, needs);
+    const scored = score(shoe, needs, preferences);
     if (first === undefined || byOrder(scored, first) < 0) first = scored;
   }
   return first;

@@ -1,4 +1,3 @@
-import type { Need } from '../profile/profile.ts';
 import { POOL } from './line-up.ts';
 import { rankAcceptability, setsFor } from './rank-acceptability.ts';
 import type { Scored } from './scored.ts';
@@ -17,17 +16,22 @@ const CLOSENESS = 4;
 /** The first pair is the closest on paper when it stays first under at least this share of the importances. Our choice. */
 export const SURE_FROM = 2 / 3;
 
+/** A need or a preference, in the order of the parts. */
+interface Weighs {
+  readonly importance: number;
+}
+
 /**
  * Whether the first pair is clearly first on paper, or a close call that the feet decide: importances are guesses, so
  * they are varied around the stated ones, and the first pair is watched. `seed` gives the same draws each time.
  */
-export function surenessOf(inOrder: readonly Scored[], needs: readonly Need[], seed: number): LineUp['sureness'] {
+export function surenessOf(inOrder: readonly Scored[], needs: readonly Weighs[], seed: number): LineUp['sureness'] {
   if (inOrder.length === 0) return 'none';
   return firstShare(inOrder, needs, seed) >= SURE_FROM ? 'closest-on-paper' : 'feet-decide';
 }
 
 /** The share of the tried importances under which the first pair stays first. 1 when it is alone, 0 when nothing counts. */
-export function firstShare(inOrder: readonly Scored[], needs: readonly Need[], seed: number): number {
+export function firstShare(inOrder: readonly Scored[], needs: readonly Weighs[], seed: number): number {
   const counting = needs.flatMap((need, j) => (need.importance > 0 ? [{ j, importance: need.importance }] : []));
   const total = counting.reduce((sum, { importance }) => sum + importance, 0);
   const concentrations = counting.map(({ importance }) => (CLOSENESS * counting.length * importance) / total);

@@ -110,6 +110,7 @@ function shoeOf(values: Values): Shoe {
   }
   const massSize = text(values, 'mass size');
   const sizeOffset = values.get('runs (mm)') as number | undefined;
+  const usWomenOffset = values.get('us women offset') as number | undefined;
   return {
     id: text(values, 'shoe') ?? '',
     name: text(values, 'model') ?? '',
@@ -120,6 +121,7 @@ function shoeOf(values: Values): Shoe {
     lists: lists as Shoe['lists'],
     ...(massSize === undefined ? {} : { massSize }),
     ...(sizeOffset === undefined ? {} : { sizeOffset }),
+    ...(usWomenOffset === undefined ? {} : { usWomenOffset }),
   };
 }
 

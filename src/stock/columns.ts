@@ -2,9 +2,11 @@ import type { AttributeRow } from '../attributes/table.ts';
 import { ATTRIBUTES } from '../attributes/table.ts';
 import type { LabelSystem } from './shoe.ts';
 
+type ShoePart = 'id' | 'name' | 'use' | 'shelf' | 'mass-size' | 'size-offset' | 'us-women-offset';
+
 /** What a column of a stock list holds. */
 export type Field =
-  | { readonly of: 'shoe'; readonly part: 'id' | 'name' | 'use' | 'shelf' | 'mass-size' | 'size-offset' }
+  | { readonly of: 'shoe'; readonly part: ShoePart }
   | { readonly of: 'shoe'; readonly part: 'attribute'; readonly row: AttributeRow }
   | { readonly of: 'box'; readonly part: 'id' | 'inner-length' | 'width' | 'place' | 'on-hand' | 'reserved' }
   | { readonly of: 'box'; readonly part: 'label'; readonly system: LabelSystem };
@@ -16,11 +18,8 @@ export interface Column {
   readonly field: Field;
 }
 
-const shoe = (
-  header: string,
-  part: 'id' | 'name' | 'use' | 'shelf' | 'mass-size' | 'size-offset',
-  ...aliases: string[]
-) => ({ header, aliases, field: { of: 'shoe', part } }) satisfies Column;
+const shoe = (header: string, part: ShoePart, ...aliases: string[]) =>
+  ({ header, aliases, field: { of: 'shoe', part } }) satisfies Column;
 const box = (
   header: string,
   part: 'id' | 'inner-length' | 'width' | 'place' | 'on-hand' | 'reserved',
@@ -40,6 +39,7 @@ export const COLUMNS: readonly Column[] = [
   ),
   shoe('mass size', 'mass-size', 'weight size', 'weighed in size', 'gewogen in größe'),
   shoe('runs (mm)', 'size-offset', 'size offset', 'runs large', 'größenabweichung', 'fällt aus'),
+  shoe('us women offset', 'us-women-offset', 'us women minus men', 'us damen abstand'),
   box('box', 'id', 'box id', 'barcode', 'karton', 'kartonnummer'),
   label('eu', 'eu', 'size eu', 'eu size', 'eur', 'größe', 'größe eu'),
   label('uk', 'uk', 'size uk', 'uk size', 'größe uk'),

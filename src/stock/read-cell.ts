@@ -1,4 +1,5 @@
 import type { AttributeRow } from '../attributes/table.ts';
+import { USE_WORDS } from '../attributes/uses.ts';
 import type { Field } from './columns.ts';
 import { readLabel } from './read-label.ts';
 import { type NumberLimits, readNumber } from './read-number.ts';
@@ -16,6 +17,8 @@ const LONGEST = 120;
 
 const LIMITS: Readonly<Partial<Record<Field['part'], NumberLimits>>> = {
   'size-offset': { from: -20, to: 20, unit: 'mm' },
+  // 1 and 1.5 are published, 2 from memory; see sizing/systems/us-women.ts.
+  'us-women-offset': { from: 0, to: 3 },
   'inner-length': { from: 80, to: 380, unit: 'mm' },
   'on-hand': { from: 0, to: 9999, whole: true },
   reserved: { from: 0, to: 9999, whole: true },
@@ -30,8 +33,10 @@ export function readCell(field: Field, text: string): Cell {
     case 'place':
     case 'mass-size':
       return { value: text };
-    case 'use':
-      return { value: readList({ items: [] }, text.toLowerCase()).items };
+    case 'use': {
+      const { items, strange } = readList({ items: USE_WORDS }, text.toLowerCase());
+      return { value: items, strange };
+    }
     case 'shelf':
       return oneOf(SHELF_WORDS, text);
     case 'width':

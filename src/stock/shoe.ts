@@ -7,7 +7,7 @@ export type Shelf = (typeof SHELVES)[number];
 export interface Shoe {
   readonly id: string;
   readonly name: string;
-  /** What the shop sells it for: `road`, `trail`, `court`, `gym`, `hiking`, `walking`, `work`… Shown, never scored. */
+  /** What the shop sells it for, of `USES` or a word of its own. A shoe sold for something else loses a little; see `preferred.ts`. */
   readonly use: readonly string[];
   readonly shelf: Shelf;
   readonly numbers: Readonly<Partial<Record<AttributeKey, number>>>;
@@ -17,6 +17,8 @@ export interface Shoe {
   readonly massSize?: string;
   /** How the model runs against its labels, millimetres of inner length; + runs large. Absent: not known. */
   readonly sizeOffset?: number;
+  /** US women's label minus US men's, in sizes, as this maker does it. Absent: not known, and never inferred. */
+  readonly usWomenOffset?: number;
   /** Columns the house has no name for, by their header: kept as text, never scored. */
   readonly extra?: Readonly<Record<string, string>>;
 }

@@ -51,6 +51,7 @@ const EXAMPLE: Stock = {
       },
       massSize: 'eu 38',
       sizeOffset: 0,
+      usWomenOffset: 1.5,
     },
   ],
   boxes: [

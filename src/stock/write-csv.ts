@@ -93,6 +93,8 @@ function cell({ field }: Column, { shoe, withFigures, box }: Line, decimal: stri
       return text(shoe.massSize);
     case 'size-offset':
       return number(shoe.sizeOffset, decimal);
+    case 'us-women-offset':
+      return number(shoe.usWomenOffset, decimal);
     case 'attribute': {
       const { row } = field;
       if (row.kind === 'mark') return shoe.marks[row.key] === undefined ? '' : shoe.marks[row.key] ? 'yes' : 'no';

@@ -14,7 +14,9 @@ import { profileFor, visitOf } from '../profile/toy-visit.ts';
 function reasonsIn(profile: Profile): readonly Reason[] {
   const parts = [profile, ...(profile.split ?? [])];
   return [
-    ...parts.flatMap((part) => [...part.needs, ...part.musts].flatMap((each) => each.reasons)),
+    ...parts.flatMap((part) =>
+      [...part.needs, ...part.musts, ...(part.preferences ?? [])].flatMap((each) => each.reasons),
+    ),
     ...[...profile.cautions, ...profile.advice].flatMap((each) => each.reasons),
     ...profile.conflicts.flatMap((each) => each.between),
     ...(profile.outcomeReasons ?? []),
@@ -49,11 +51,12 @@ function without(visit: Visit, from: string): Visit {
 }
 
 /** What a line-up follows from. */
-const lineUpOf = ({ outcome, hold, needs, musts, split, conflicts, unknown, size }: Profile) => ({
+const lineUpOf = ({ outcome, hold, needs, musts, preferences, split, conflicts, unknown, size }: Profile) => ({
   outcome,
   hold,
   needs,
   musts,
+  preferences,
   split,
   conflicts,
   unknown,

@@ -50,10 +50,10 @@ test('a weight neither very light nor heavy can be wished for', () => {
   expect(worth(340)).toBeLessThan(1);
 });
 
-test('a missing figure takes half and is named; a known good one beats it, a known bad one does not', () => {
+test('a missing figure takes the mean over its scale and is named; a known good one beats it, a known bad one does not', () => {
   const needs = [need('cushion', [4, 5])];
   const unknown = score(shoe('a'), needs);
-  expect(unknown).toMatchObject({ desirability: 0.5, unknown: ['cushion'] });
+  expect(unknown).toMatchObject({ desirability: 0.52, unknown: ['cushion'] });
   expect(score(shoe('b', { cushion: 4 }), needs).desirability).toBeGreaterThan(unknown.desirability);
   expect(score(shoe('c', { cushion: 1 }), needs).desirability).toBeLessThan(unknown.desirability);
 });

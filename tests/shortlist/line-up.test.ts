@@ -48,9 +48,9 @@ describe('the three pairs', () => {
 
   test('a pair firmer on the inner side is the third when the profile asks for one, and not otherwise', () => {
     const plain = { ...first, numbers: { ...first.numbers, 'medial-support': 0 } };
-    const firmer = shoe('f', { cushion: 3, mass: 260, 'medial-support': 1 });
+    const firmer = shoe('f', { cushion: 5, mass: 270, 'medial-support': 1 });
     const shoes = [plain, close, soft, firmer];
-    const asked = [...needs, need('medial-support', [0, 2], 0.1, 'observation')];
+    const asked = [...needs, need('medial-support', [0, 2], 0.02, 'observation')];
     const line = (firmerInner: boolean) =>
       pickLineUp(scored(shoes, asked).toSorted(byOrder), asked, firmerInner).map(({ part }) => part);
     expect(line(true)[2]).toBe('firmer-inner');

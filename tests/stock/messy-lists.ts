@@ -79,6 +79,8 @@ function likely({ field }: Column): fc.Arbitrary<string> {
     }
     case 'size-offset':
       return number(-20, 20, true);
+    case 'us-women-offset':
+      return number(0, 3, true);
     case 'inner-length':
       return number(80, 380, true);
     default:

@@ -38,7 +38,7 @@ function rangeFindings(name: string, range: Range, accepted: Range, report: Repo
 }
 
 /** `per` scales a weight, so it has to be a fact from 0 to 1. */
-function perFindings(per: string, shape: Shape | undefined, report: Report): readonly Finding[] {
+export function perFindings(per: string, shape: Shape | undefined, report: Report): readonly Finding[] {
   if (!shape) return report('unknown-fact', { value: per });
   const [from, to] = shape.range ?? [];
   return from === 0 && to === 1 ? [] : report('per-not-a-share', { value: per });

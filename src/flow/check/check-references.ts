@@ -1,3 +1,4 @@
+import { USES } from '../../attributes/uses.ts';
 import type { Finding } from '../../units/result.ts';
 import type { Condition } from '../condition.ts';
 import type { Tables } from '../options.ts';
@@ -38,6 +39,18 @@ export function checkReferences({ flow, flowDocument, rows }: Content, tables: T
         tables.floors.some(({ id }) => id === floor)
           ? []
           : [findingAt(document, [index, 'floors', i], 'unknown-floor', { value: floor })],
+      ),
+    ),
+    ...rows['activities.json'].flatMap(({ row, document, index }) =>
+      (row.uses ?? []).flatMap((use, i) =>
+        USES.some((known) => known === use)
+          ? []
+          : [
+              findingAt(document, [index, 'uses', i], 'unknown-use', {
+                value: use,
+                data: { expected: USES.join(', ') },
+              }),
+            ],
       ),
     ),
   ];

@@ -5,7 +5,7 @@ import { MUST_LIMITS, type Rule } from '../knowledge.ts';
 import type { Tables } from '../options.ts';
 import { plainParts, subjectOf } from '../plain-parts.ts';
 import { canHold } from './can-hold.ts';
-import { checkAsk } from './check-ask.ts';
+import { checkAsk, perFindings } from './check-ask.ts';
 import type { Content, Row } from './content.ts';
 import type { JsonPath } from './document.ts';
 import { factShapes } from './fact-shapes.ts';
@@ -32,6 +32,7 @@ export function checkRules({ flow, rows }: Content, tables: Tables): readonly Fi
         checkAsk(ask, facts, (code, further) => report(['asks', i], code, further)),
       ),
       ...mustFindings(each.row, report),
+      ...wishFindings(each.row, facts, report),
       ...unknownIds(each.row, 'cautions', 'unknown-caution', known.cautions, report),
       ...unknownIds(each.row, 'advice', 'unknown-advice', known.advice, report),
       ...(doesNothing(each.row) ? report([], 'rule-does-nothing') : []),
@@ -69,6 +70,19 @@ function mustFindings({ musts = [], grade }: Rule, report: Report): readonly Fin
   ];
 }
 
+function wishFindings({ wishes = [] }: Rule, facts: ReadonlyMap<string, Shape>, report: Report): readonly Finding[] {
+  return wishes.flatMap(({ anyOf, per }, i) => [
+    ...anyOf.flatMap(({ attribute }, j) =>
+      DEMANDED.includes(attribute)
+        ? []
+        : report(['wishes', i, 'anyOf', j, 'attribute'], 'unknown-attribute', { value: attribute }),
+    ),
+    ...(per === undefined
+      ? []
+      : perFindings(per, facts.get(per), (code, further) => report(['wishes', i, 'per'], code, further))),
+  ]);
+}
+
 function unknownIds(
   rule: Rule,
   list: 'cautions' | 'advice',
@@ -79,5 +93,5 @@ function unknownIds(
   return (rule[list] ?? []).flatMap((id, i) => (known.has(id) ? [] : report([list, i], code, { value: id })));
 }
 
-const doesNothing = ({ asks, musts, cautions, advice, outcome }: Rule): boolean =>
-  outcome === undefined && [asks, musts, cautions, advice].every((list) => (list ?? []).length === 0);
+const doesNothing = ({ asks, musts, wishes, cautions, advice, outcome }: Rule): boolean =>
+  outcome === undefined && [asks, musts, wishes, cautions, advice].every((list) => (list ?? []).length === 0);

@@ -13,6 +13,15 @@ const ask = z.strictObject({
   per: z.string().exactOptional(),
 });
 
+const must = z.strictObject({ attribute: z.string(), value: z.union([z.string(), z.number(), z.boolean()]) });
+const wish = z.strictObject({
+  id: idSchema,
+  anyOf: z.array(must).min(1),
+  weight: shareOfOne,
+  per: z.string().exactOptional(),
+  safety: z.literal(true).exactOptional(),
+});
+
 export const ruleSchema = z.strictObject({
   ...backing,
   id: idSchema,
@@ -20,9 +29,8 @@ export const ruleSchema = z.strictObject({
   topic: idSchema,
   when: conditionSchema.exactOptional(),
   asks: z.array(ask).exactOptional(),
-  musts: z
-    .array(z.strictObject({ attribute: z.string(), value: z.union([z.string(), z.number(), z.boolean()]) }))
-    .exactOptional(),
+  musts: z.array(must).exactOptional(),
+  wishes: z.array(wish).exactOptional(),
   cautions: z.array(idSchema).exactOptional(),
   advice: z.array(idSchema).exactOptional(),
   outcome: z.enum(OUTCOMES).exclude(['shortlist']).exactOptional(),

@@ -22,6 +22,7 @@ export const activitySchema = z.strictObject({
   otherFootwear: idSchema.exactOptional(),
   tasks: z.array(idSchema),
   floors: z.array(idSchema),
+  uses: z.array(idSchema).exactOptional(),
 });
 
 export const floorSchema = z.strictObject({
