@@ -3,7 +3,6 @@ export const BLOCKS = [
   'head',
   'boxes',
   'code',
-  'pictures',
   'title',
   'pairs',
   'strips',

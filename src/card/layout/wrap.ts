@@ -9,6 +9,7 @@ import { SOFT_HYPHEN } from '../font/printable.ts';
  * wrap('abcdef', (line) => line.length, 4) // ['abcd', 'ef']
  */
 export function wrap(text: string, width: (line: string) => number, room: number): readonly string[] {
+  // A layout that leaves no room at all is a bug, and would never come to an end.
   if (room <= 0) throw new Error(`No room for “${text}”`);
   const lines: string[] = [];
   let line = '';

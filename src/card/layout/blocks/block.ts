@@ -1,7 +1,7 @@
 import type { BlockRow, Template } from '../../template.ts';
 import type { CardText } from '../../text/card-text.ts';
 import { NARROW, type Pen, para } from '../pen.ts';
-import { type Piece, stack } from '../piece.ts';
+import { beside, type Piece, stack } from '../piece.ts';
 import { benchBlock } from './bench.ts';
 import { boxesBlock } from './boxes.ts';
 import { codePiece } from './code.ts';
@@ -28,11 +28,7 @@ export function block(row: BlockRow, text: CardText, pen: Pen, width: number, te
     case 'boxes':
       return boxesBlock(text, pen, width);
     case 'code':
-      return [
-        stack([codePiece(text.code, width, template.code), para(pen, text.codeSays, width, { size: pen.small })], 2),
-      ];
-    case 'pictures':
-      return text.pictures.length > 0 ? [{ ...picturesPiece(text, pen, width, true), before: 2 }] : [];
+      return [codeAndPictures(text, pen, width, template)];
     case 'title':
       return titleBlock(text, pen, width);
     case 'pairs':
@@ -63,3 +59,21 @@ export function block(row: BlockRow, text: CardText, pen: Pen, width: number, te
       return small(text.fades);
   }
 }
+
+/** The code with its words below, and beside it the drawings of what the shoes are for. */
+function codeAndPictures(text: CardText, pen: Pen, width: number, template: Template): Piece {
+  const code = codePiece(text.code, width, template.code);
+  const x = code.height + 3;
+  const said = stack([code, para(pen, text.codeSays, width, { size: pen.small })]);
+  if (width - x < LEAST_PICTURES) return { ...said, before: 2 };
+  return beside(
+    [
+      { x: 0, piece: said },
+      { x, piece: picturesPiece(text, pen, width - x, true) },
+    ],
+    2,
+  );
+}
+
+/** Room for two drawings with their words, millimetres. */
+const LEAST_PICTURES = 36;

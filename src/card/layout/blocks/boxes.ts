@@ -1,6 +1,6 @@
 import type { CardText, FetchBox } from '../../text/card-text.ts';
 import type { Mark } from '../mark.ts';
-import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
+import { baseline, heading, lineHeight, type Pen, para, textMark, widest } from '../pen.ts';
 import { type Piece, piece, shift } from '../piece.ts';
 import { letterDisc } from './letter.ts';
 
@@ -43,8 +43,8 @@ function boxRow(box: FetchBox, pen: Pen, width: number): Piece {
 function afterLabel(then: string, label: Piece, pen: Pen, room: number): Piece {
   const size = Math.max(pen.small, pen.fetch - 3);
   const x = widthOf(label.marks[0]) + 2.5;
-  const one = para(pen, then, room - x, { size });
-  if (label.marks.length === 1 && room > x && one.marks.length === 1) {
+  if (label.marks.length === 1 && x + widest(pen, [then], { size }) <= room) {
+    const one = para(pen, then, room - x, { size });
     return piece(label.height, shift(one.marks, x, baseline(pen.fetch) - baseline(size)));
   }
   const under = para(pen, then, room, { size });

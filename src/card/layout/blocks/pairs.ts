@@ -1,5 +1,6 @@
 import type { CardText, PairText } from '../../text/card-text.ts';
-import { baseline, heading, lineHeight, type Pen, para, textMark } from '../pen.ts';
+import { extent } from '../mark.ts';
+import { baseline, heading, lineHeight, type Pen, para, textMark, widest } from '../pen.ts';
 import { inColumns, type Piece, shift, stack } from '../piece.ts';
 import { tick } from './drawings.ts';
 import { letterDisc } from './letter.ts';
@@ -38,13 +39,24 @@ function pairPiece(pair: PairText, pen: Pen, width: number, most: number): Piece
     marks: [{ kind: 'line', x1: 0, y1: 0.2, x2: width, y2: 0.2, weight: 0.4, ink: 'thread', stitched: true }],
   };
   return stack([
-    top,
-    para(pen, pair.part, width, { size: pen.body, ink: 'soft' }, 0.6),
+    ...withPart(top, pair.part, pen, width),
     seam,
     ...pair.reasons.slice(0, most).map((reason) => ticked(reason, pen, width)),
     ...pair.misgivings.slice(0, most).map((misgiving) => afterBut(pair.but, misgiving, pen, width)),
     ...pair.notes.map((note) => para(pen, note, width, { size: pen.body, ink: 'soft' }, 0.8)),
   ]);
+}
+
+/** What part the pair plays: on the name's own line where there is room on a roll, else below. */
+function withPart(top: Piece, part: string, pen: Pen, width: number): readonly Piece[] {
+  const style = { size: pen.body, ink: 'soft' } as const;
+  const end = Math.max(...top.marks.map((mark) => extent(mark).right)) + 3;
+  const room = widest(pen, [part], style);
+  const names = top.marks.filter((mark) => mark.kind === 'text' && mark.size === pen.heading);
+  if (width < 60 || names.length !== 1 || end + room > width) return [top, para(pen, part, width, style, 0.6)];
+  const [name] = names;
+  const y = name?.kind === 'text' ? name.y : 0;
+  return [{ ...top, marks: [...top.marks, textMark(pen, part, 0, y, { ...style, align: 'end' }, width)] }];
 }
 
 function ticked(text: string, pen: Pen, width: number): Piece {

@@ -1,7 +1,7 @@
 import type { Strip } from '../../card.ts';
 import type { CardText, StripText } from '../../text/card-text.ts';
 import { type Mark, POINT } from '../mark.ts';
-import { baseline, heading, lineHeight, NARROW, type Pen, para, textMark } from '../pen.ts';
+import { baseline, heading, lineHeight, NARROW, type Pen, para, textMark, widest } from '../pen.ts';
 import { type Piece, piece, shift } from '../piece.ts';
 import { letterDisc } from './letter.ts';
 
@@ -192,32 +192,31 @@ interface StripColumns {
 
 /** Columns as wide as their longest word, within bounds, so that the tape gets all the rest. */
 function columnsOf(rows: readonly StripText[], pen: Pen, width: number): StripColumns {
-  const widest = (texts: readonly string[], bold: boolean) =>
-    Math.max(0, ...texts.map((text) => pen.measure.width(text, bold) * pen.small * POINT)) + 0.5;
+  const longest = (texts: readonly string[], bold: boolean) => widest(pen, texts, { size: pen.small, bold }) + 0.4;
   const missing = rows.flatMap((row) => (row.missing ? [row.missing] : []));
   return {
     name: Math.min(
       0.24 * width,
-      widest(
+      longest(
         rows.flatMap((row) => [row.name, row.figures ?? '']),
         true,
       ),
     ),
     low: Math.min(
       0.17 * width,
-      widest(
+      longest(
         rows.map((row) => row.low),
         false,
       ),
     ),
     high: Math.min(
       0.17 * width,
-      widest(
+      longest(
         rows.map((row) => row.high),
         false,
       ),
     ),
-    end: missing.length > 0 ? Math.min(0.15 * width, widest(missing, false)) : 0,
+    end: missing.length > 0 ? Math.min(0.15 * width, longest(missing, false)) : 0,
   };
 }
 
@@ -248,27 +247,29 @@ function wideRow(row: StripText, pen: Pen, width: number, columns: StripColumns)
   );
 }
 
-/** On narrow paper: the name above, the words at both ends below. */
+/** On narrow paper: the words of both ends and the name between them above the tape, what is not recorded below. */
 function narrowRow(row: StripText, pen: Pen, width: number): Piece {
   const small = { size: pen.small } as const;
-  const name = para(pen, row.figures ? `${row.name} · ${row.figures}` : row.name, width * 0.55, {
-    ...small,
-    bold: true,
-  });
-  const missing = row.missing ? aligned(pen, row.missing, width * 0.42, { ...small, align: 'end' }) : piece(0, []);
-  const top = Math.max(name.height, missing.height);
+  const name = row.figures ? `${row.name} · ${row.figures}` : row.name;
+  const ends = [row.low, row.high].map((words) => widest(pen, [words], small));
+  const side = Math.max(...ends) + 2;
+  const oneLine = widest(pen, [name], { ...small, bold: true }) <= width - 2 * side;
+  const title = para(pen, name, oneLine ? width - 2 * side : width, { ...small, bold: true, align: 'middle' });
+  const above = oneLine ? 0 : title.height;
+  const base = above + baseline(pen.small);
+  const top = above + lineHeight(pen.small);
   const drawn = tape(pen, row.strip, width);
-  const base = top + drawn.height + baseline(pen.small);
+  const missing = row.missing ? para(pen, row.missing, width, { ...small, align: 'end' }) : piece(0, []);
   return piece(
-    top + drawn.height + lineHeight(pen.small),
+    top + drawn.height + missing.height,
     [
-      ...name.marks,
-      ...shift(missing.marks, width * 0.58, 0),
-      ...shift(drawn.marks, 0, top),
+      ...shift(title.marks, oneLine ? side : 0, 0),
       textMark(pen, row.low, 0, base, small),
       textMark(pen, row.high, 0, base, { ...small, align: 'end' }, width),
+      ...shift(drawn.marks, 0, top),
+      ...shift(missing.marks, 0, top + drawn.height + 0.3),
     ],
-    2,
+    1.6,
   );
 }
 
