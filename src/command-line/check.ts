@@ -1,28 +1,43 @@
 import { checkFlow } from '../flow/check/check-flow.ts';
+import type { Finding } from '../units/result.ts';
+import { checkTemplates, holdsTemplates } from './check-templates.ts';
 import { contentFiles } from './files.ts';
-import { FLAG, readOptions } from './options.ts';
-import { FLOW_FOLDER } from './places.ts';
+import { FLAG, type Given, readOptions } from './options.ts';
+import { FLOW_FOLDER, PRINT_TEMPLATES } from './places.ts';
 import { json, type Said } from './said.ts';
 
-/** `fit check [flow folder] [--paths] [--json]`: everything wrong with a flow folder, and its exact counts. */
+/**
+ * `fit check [folder] [--paths] [--json]`: everything wrong with a flow folder, and its exact counts; or with a folder
+ * of print templates. Without a folder: the flow and the print templates of this project.
+ */
 export function check(args: readonly string[]): Said {
   const given = readOptions(args, { paths: FLAG, json: FLAG });
-  const checked = checkFlow(contentFiles(given.files[0] ?? FLOW_FOLDER));
-  const { findings, routes, answerPaths, shortest, longest } = checked;
+  const [folder] = given.files;
+  if (folder !== undefined && holdsTemplates(folder)) return templatesAlone(folder, given);
+  const { routes, answerPaths, shortest, longest, ...checked } = checkFlow(contentFiles(folder ?? FLOW_FOLDER));
+  // Templates are tried out with the flow's own cautions, so a flow that is not sound comes first.
+  const sound = !checked.findings.some(isError);
+  const findings = [...checked.findings, ...(folder === undefined && sound ? checkTemplates(PRINT_TEMPLATES) : [])];
   if (given.flag('json')) {
-    const told = findings.map(({ code, severity, file, line, at, value }) => ({
-      code,
-      severity,
-      file,
-      line,
-      at,
-      value,
-    }));
-    return { text: json({ findings: told, routes, answerPaths, shortest, longest }), findings };
+    return { text: json({ findings: findings.map(told), routes, answerPaths, shortest, longest }), findings };
   }
   const counts = given.flag('paths')
     ? `routes ${routes}\nanswer paths ${answerPaths}\nshortest ${shortest} questions\nlongest ${longest} questions\n`
     : '';
-  const errors = findings.filter(({ severity }) => severity === 'error').length;
-  return { text: `${counts}${errors === 0 ? 'The flow is sound.' : `${errors} found.`}\n`, findings };
+  return { text: `${counts}${summary('The flow is sound.', findings)}`, findings };
+}
+
+function templatesAlone(folder: string, given: Given): Said {
+  const findings = checkTemplates(folder);
+  if (given.flag('json')) return { text: json({ findings: findings.map(told) }), findings };
+  return { text: summary('The print templates are sound.', findings), findings };
+}
+
+const told = ({ code, severity, file, line, at, value }: Finding) => ({ code, severity, file, line, at, value });
+
+const isError = ({ severity }: Finding): boolean => severity === 'error';
+
+function summary(sound: string, findings: readonly Finding[]): string {
+  const errors = findings.filter(isError).length;
+  return `${errors === 0 ? sound : `${errors} found.`}\n`;
 }

@@ -26,15 +26,19 @@ export async function allText(pdf: PDFDocumentProxy): Promise<string> {
   return pages.join(' ');
 }
 
-/** What a decoder reads from a picture of the first page at so many dots an inch. */
-export async function codeInPicture(pdf: PDFDocumentProxy, dpi: number): Promise<readonly string[]> {
-  const page = await pdf.getPage(1);
+/** A page as a picture, at so many dots an inch. */
+export async function pagePicture(pdf: PDFDocumentProxy, number: number, dpi: number): Promise<ImageData> {
+  const page = await pdf.getPage(number);
   const viewport = page.getViewport({ scale: dpi / 72 });
   const canvas = createCanvas(Math.round(viewport.width), Math.round(viewport.height));
   const context = canvas.getContext('2d');
   await page.render({ canvas: canvas as never, canvasContext: context as never, viewport }).promise;
   const { data, width, height } = context.getImageData(0, 0, canvas.width, canvas.height);
-  const picture = { data: new Uint8ClampedArray(data), width, height, colorSpace: 'srgb' as const };
-  const codes = await readBarcodes(picture as ImageData, { formats: ['QRCode'], tryHarder: true });
+  return { data: new Uint8ClampedArray(data), width, height, colorSpace: 'srgb' } as ImageData;
+}
+
+/** What a decoder reads from a picture of the first page at so many dots an inch. */
+export async function codeInPicture(pdf: PDFDocumentProxy, dpi: number): Promise<readonly string[]> {
+  const codes = await readBarcodes(await pagePicture(pdf, 1, dpi), { formats: ['QRCode'], tryHarder: true });
   return codes.filter((code) => code.isValid).map((code) => code.text);
 }

@@ -1,5 +1,14 @@
 import { SOFT_HYPHEN } from '../font/printable.ts';
 
+/** A page so small that not one letter of a text has room. */
+export class NoRoom extends Error {
+  readonly words: string;
+  constructor(words: string) {
+    super(`No room for “${words}”`);
+    this.words = words;
+  }
+}
+
 /**
  * Parts text into lines that fit. Breaks at spaces, then after a hyphen or slash, then at a soft hyphen, and a word too
  * long even so between any two characters, so that nothing ever runs off the paper. No-break spaces hold.
@@ -9,8 +18,7 @@ import { SOFT_HYPHEN } from '../font/printable.ts';
  * wrap('abcdef', (line) => line.length, 4) // ['abcd', 'ef']
  */
 export function wrap(text: string, width: (line: string) => number, room: number): readonly string[] {
-  // A layout that leaves no room at all is a bug, and would never come to an end.
-  if (room <= 0) throw new Error(`No room for “${text}”`);
+  if (room <= 0) throw new NoRoom(text);
   const lines: string[] = [];
   let line = '';
   const fits = (candidate: string) => width(candidate.trimEnd()) <= room + 1e-6;

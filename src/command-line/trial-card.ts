@@ -1,0 +1,94 @@
+import type { CardFacts, CardPair } from '../card/card.ts';
+import { measureOf } from '../card/font/metrics.ts';
+import { layoutCard, type Page } from '../card/layout/layout-card.ts';
+import { extent } from '../card/layout/mark.ts';
+import { NoRoom } from '../card/layout/wrap.ts';
+import { readShop } from '../card/read-shop.ts';
+import type { Template } from '../card/template.ts';
+import { textOf } from '../card/text/text-of.ts';
+import type { Words } from '../words/words.ts';
+import { readText } from './files.ts';
+import { fontsOnDisk } from './fonts-on-disk.ts';
+import { loadKnowledge } from './load.ts';
+import { picturesOnDisk } from './pictures-on-disk.ts';
+import { DEMO_SHOP } from './places.ts';
+import { wordsOnDisk } from './words-on-disk.ts';
+
+/** Millimetres by which rounding may put a mark over the margin. */
+const SLACK = 0.05;
+
+/**
+ * What of a trial card would run over the margins of a template's page: the words, or the kind of mark. The trial card
+ * says what every card must: all cautions there are, one invented pair with an ease-in, a code of the usual length.
+ */
+export function offThePage(template: Template): readonly string[] {
+  const { words, facts } = trial();
+  try {
+    const { pages } = layoutCard(textOf(facts, words, picturesOnDisk()), template, measureOf(fontsOnDisk()));
+    return [...new Set(pages.flatMap((page) => over(page, template)))].slice(0, 3);
+  } catch (reason) {
+    if (reason instanceof NoRoom) return [reason.words];
+    throw reason;
+  }
+}
+
+function over({ width, height, marks }: Page, { margins }: Template): readonly string[] {
+  return marks.flatMap((mark) => {
+    const { left, right, top, bottom } = extent(mark);
+    const inside =
+      left >= margins.left - SLACK &&
+      right <= width - margins.right + SLACK &&
+      top >= margins.top - SLACK &&
+      bottom <= height - margins.bottom + SLACK;
+    const betweenPages = mark.kind === 'line' && mark.stitched && mark.ink === 'rule';
+    return inside || betweenPages ? [] : [mark.kind === 'text' ? mark.text : mark.kind];
+  });
+}
+
+let made: { readonly words: Words; readonly facts: CardFacts } | undefined;
+function trial() {
+  made ??= { words: wordsOnDisk('de'), facts: trialFacts() };
+  return made;
+}
+
+const PAIR: CardPair = {
+  letter: 'A',
+  shoe: 'trial',
+  name: 'Trial pair',
+  part: 'closest',
+  lastPair: true,
+  boxes: [{ labels: [{ system: 'eu', label: '42 2/3' }], place: 'C4' }],
+  reasons: [],
+  misgivings: [],
+  unknown: [],
+  easeIn: {
+    triggers: ['lower-drop'],
+    unit: 'sessions',
+    weeks: [1, 2, 3, 4].map((week) => ({ week, share: week / 4 })),
+  },
+};
+
+function trialFacts(): CardFacts {
+  const knowledge = loadKnowledge();
+  const shop = readShop(readText(DEMO_SHOP), DEMO_SHOP).value;
+  if (!shop) throw new Error('The demo shop file reads');
+  const [activity] = knowledge.activities;
+  return {
+    copy: 'customer',
+    outcome: 'shortlist',
+    shop,
+    date: '2026-11-25',
+    ticket: 'maple 14',
+    stockAsOf: '2026-11-25T09:12:00',
+    // As long as a full visit's code behind an address: 57 squares across.
+    code: `https://kiosk.example/#${'Ab1_'.repeat(50)}`,
+    ...(activity ? { doing: { activity: activity.id, group: activity.group } } : {}),
+    lineUps: [{ for: 'all', sureness: 'none', pairs: [PAIR], ifDropped: [] }],
+    strips: [],
+    tasks: { gentle: ['walk'], moving: [], needsFitter: false },
+    cautions: knowledge.cautions.map(({ id, level }) => ({ code: id, level })),
+    advice: [],
+    healthAsked: false,
+    healthNotes: false,
+  };
+}
