@@ -124,7 +124,7 @@ export class LoadPanel extends LightElement {
     ];
     return html`<section class="offer">
       <h2 tabindex="-1">${this.say(offer.isCopy ? 'offerCopy' : 'offer', { file: file.name })}</h2>
-      <dl class="figures">
+      <dl class="offer-figures">
         ${figures
           .filter(([, , shown]) => shown)
           .map(
