@@ -1,5 +1,6 @@
 import type { Answer, Answers } from '../flow/answers.ts';
 import type { Knowledge } from '../flow/knowledge.ts';
+import { inPlay } from '../flow/route.ts';
 import type { Visit } from '../visit/visit.ts';
 import { activityParts, SOMETHING_ELSE } from './activity-parts.ts';
 import { type Asked, askedBy } from './asked-by.ts';
@@ -40,9 +41,8 @@ function byActivities(answers: Answers, visit: Visit, knowledge: Knowledge): rea
       (floor) => own.includes(floor),
       (floor) => !others.includes(floor),
     );
-    const under = floorIds(on['floors']).length > 0 ? floorIds(on['floors']) : own;
-    const isIndoor = under.length === 0 || under.some((floor) => isIn(floor, 'indoor', knowledge));
-    return partOf(String(activity), asksOf(isIndoor ? on : withoutHallRules(on), from, visit, knowledge));
+    const bound = hasHallRules(single, floorIds(on['floors']), knowledge);
+    return partOf(String(activity), asksOf(bound ? on : withoutHallRules(on), from, visit, knowledge));
   };
   const parts = [alone(main, 'activity'), alone(second, 'second-activity')] as const;
   return pullBetween(parts[0].needs, parts[1].needs) > TOO_FAR_APART ? parts : undefined;
@@ -70,6 +70,16 @@ const floorsOf = (activity: Answer | undefined, knowledge: Knowledge): readonly 
 
 const isIn = (id: string, group: 'indoor' | 'outdoor', knowledge: Knowledge): boolean =>
   knowledge.floors.some((floor) => floor.id === id && floor.group === group);
+
+/**
+ * Whether a hall's or a workplace's rules count for one activity on these floors: not where none is indoors, and where
+ * somebody who does nothing else would not be asked about rules, only if all are (concrete is out of doors as well).
+ */
+function hasHallRules(single: Answers, floors: readonly string[], knowledge: Knowledge): boolean {
+  const asked = inPlay(knowledge.flow, { ...single, 'second-activity': 'none' }).includes('place-rules');
+  const indoor = floors.filter((floor) => isIn(floor, 'indoor', knowledge)).length;
+  return floors.length === 0 ? asked : indoor > 0 && (asked || indoor === floors.length);
+}
 
 /** Rules of a race count wherever it is run; all others are a hall's or a workplace's, and stay inside with it. */
 const RACE_RULES: readonly string[] = ['stack-20', 'stack-40'];

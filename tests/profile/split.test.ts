@@ -22,6 +22,41 @@ describe('two pairs instead of one', () => {
     expect(split?.[1]?.needs.flatMap((each) => each.reasons.map((reason) => reason.from))).not.toContain('activity');
     expect(profileOfAnswers({ ...answers, 'worn-to-and-from': 'no' }).split).toBeUndefined();
   });
+  it.each([
+    [{ floors: { 'hall-vinyl': 'mostly', 'rocky-trail': 'some' } }],
+    [{ floors: { 'hall-vinyl': 'mostly' } }],
+    [{}],
+  ])('the hall’s rules bind the pair for the hall and not the pair for the trail: %j', (floors) => {
+    const answers = {
+      activity: 'badminton',
+      'second-activity': 'trail-running',
+      'second-share': 'half',
+      'place-rules': ['non-marking'],
+      ...floors,
+    };
+    const split = profileOfAnswers(answers, MAIN).split;
+    expect(split?.map((part) => part.musts.map((must) => must.attribute))).toEqual([['non-marking'], []]);
+    const lugs = split?.[1]?.needs.find(({ attribute }) => attribute === 'lug-depth');
+    expect(lugs?.ideal[0]).toBeGreaterThan(2);
+  });
+  it('a race’s rule goes along where the race is run', () => {
+    const answers = { activity: 'road-running', 'second-activity': 'lifting', 'second-share': 'half' };
+    const split = profileOfAnswers({ ...answers, 'place-rules': ['stack-40', 'closed-heel'] }, MAIN).split;
+    expect(split?.[0]?.musts.map((must) => must.attribute)).toEqual(['stack-cap']);
+  });
+  it('a workplace’s rules do not bind the pair for the road, whatever the pavement is made of', () => {
+    const answers = { activity: 'road-running', 'second-activity': 'lifting', 'second-share': 'half' };
+    const floors = { asphalt: 'mostly', concrete: 'some', 'rubber-gym': 'some' };
+    const split = profileOfAnswers({ ...answers, floors, 'place-rules': ['non-marking'] }, MAIN).split;
+    expect(split?.map((part) => part.musts.map((must) => must.attribute))).toEqual([[], ['non-marking']]);
+  });
+  it('each pair is to be made for its own activity', () => {
+    const answers = { activity: 'road-running', 'second-activity': 'lifting', 'second-share': 'half' };
+    const uses = profileOfAnswers(answers, MAIN).split?.map(({ preferences = [] }) =>
+      preferences.flatMap((each) => (each.kind === 'use' ? each.parts.flatMap((part) => part.uses[0]) : [])),
+    );
+    expect(uses).toEqual([['road'], ['lifting']]);
+  });
   it('an activity done now and then gets no pair of its own', () => {
     const answers = { activity: 'road-running', 'second-activity': 'lifting', 'second-share': 'now-and-then' };
     expect(profileOfAnswers(answers, TOY).split).toBeUndefined();

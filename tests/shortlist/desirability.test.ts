@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { desirability, FLOOR, floored, moreIsBetter, overall } from '../../src/shortlist/desirability.ts';
 import { score } from '../../src/shortlist/scored.ts';
+import { substitute } from '../../src/shortlist/substitute.ts';
 import { anyNeeds, anyShoes, need, shoe } from './toy.ts';
 
 describe('the documented examples', () => {
@@ -56,6 +57,30 @@ test('a missing figure takes the mean over its scale and is named; a known good 
   expect(unknown).toMatchObject({ desirability: 0.52, unknown: ['cushion'] });
   expect(score(shoe('b', { cushion: 4 }), needs).desirability).toBeGreaterThan(unknown.desirability);
   expect(score(shoe('c', { cushion: 1 }), needs).desirability).toBeLessThan(unknown.desirability);
+});
+
+test('a missing figure costs little where most shoes would do, and much where few would', () => {
+  const easy = need('toe-box-depth', [2, 3]);
+  const picky = { ...need('midfoot-hold', [4.5, 5]), limits: [4, 5.5] as const };
+  expect(substitute(easy)).toBeGreaterThan(0.7);
+  expect(substitute(picky)).toBeLessThan(0.3);
+});
+
+test('the mean over five words is that of their five desirabilities', () => {
+  const cushion = { attribute: 'cushion', ideal: [4, 5], limits: [2, 7], importance: 0.5, reasons: [] } as const;
+  expect(substitute(cushion)).toBeCloseTo(0.52, 10);
+});
+
+test('a missing figure never beats one that meets the need, nor loses to one that misses it', () => {
+  fc.assert(
+    fc.property(anyNeeds, (needs) => {
+      for (const each of needs) {
+        expect(substitute(each)).toBeLessThanOrEqual(1);
+        expect(substitute(each)).toBeGreaterThanOrEqual(FLOOR - 1e-12);
+      }
+    }),
+    { numRuns: 100 },
+  );
 });
 
 test('when one need matters more, the pair that meets it best never falls behind one it stood before', () => {

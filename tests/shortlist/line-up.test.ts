@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import type { Need, Preference } from '../../src/profile/profile.ts';
 import { likeness } from '../../src/shortlist/likeness.ts';
 import { pickLineUp } from '../../src/shortlist/line-up.ts';
 import { byOrder } from '../../src/shortlist/order.ts';
+import { score } from '../../src/shortlist/scored.ts';
+import type { Shoe } from '../../src/stock/shoe.ts';
 import { need, scored, shoe } from './toy.ts';
 
 const needs = [need('cushion', [3, 4], 0.6), need('mass', [250, 300], 0.4)];
@@ -55,6 +58,70 @@ describe('the three pairs', () => {
       pickLineUp(scored(shoes, asked).toSorted(byOrder), asked, firmerInner).map(({ part }) => part);
     expect(line(true)[2]).toBe('firmer-inner');
     expect(line(false)[2]).not.toBe('firmer-inner');
+  });
+});
+
+describe('what a contrast may not cost', () => {
+  const line = (
+    shoes: readonly Shoe[],
+    wanted: readonly Need[] = needs,
+    preferences: readonly Preference[] = [],
+  ): (string | undefined)[] => {
+    const inOrder = shoes.map((each) => score(each, wanted, preferences)).toSorted(byOrder);
+    return pickLineUp(inOrder, wanted, false, preferences).map(({ scored: { shoe: of } }) => of.id);
+  };
+
+  test('a pair made for something else is not shown while enough are made for it', () => {
+    const running: Preference = {
+      kind: 'use',
+      code: 'made-for',
+      importance: 0.1,
+      parts: [{ uses: ['road'], share: 1 }],
+      reasons: [],
+    };
+    const road = (of: Shoe): Shoe => ({ ...of, use: ['road'] });
+    const other = shoe('x', { cushion: 4, mass: 300 });
+    expect(line([road(first), road(close), road(soft), other], needs, [running])).toEqual(['a', 'c', 'd']);
+    expect(line([road(first), road(close), other], needs, [running])).toEqual(['a', 'c', 'x']);
+  });
+
+  test('the tread that the ground demands is not traded away', () => {
+    const muddy = [...needs, need('lug-depth', [4, 6], 0.35)];
+    const on = (of: Shoe, lugs: number): Shoe => ({ ...of, numbers: { ...of.numbers, 'lug-depth': lugs } });
+    // Half of what is asked at 3 mm, by the toy's limits of 2 and 4.
+    const smooth = on(shoe('x', { cushion: 4, mass: 300 }), 2.6);
+    expect(line([on(first, 5), on(close, 4), on(twin, 5), smooth], muddy)).toEqual(['a', 'c', 'b']);
+  });
+
+  test('what bears on staying upright is not traded away', () => {
+    const fastened: Preference = {
+      kind: 'wish',
+      code: 'wish-fastened',
+      importance: 0.05,
+      anyOf: [{ attribute: 'closure-not', value: 'pull-on' }],
+      safety: true,
+      reasons: [],
+    };
+    const with_ = (of: Shoe, closure: string): Shoe => ({ ...of, lists: { closure: [closure] } });
+    const slipper = with_(shoe('x', { cushion: 4, mass: 300 }), 'pull-on');
+    const shoes = [with_(first, 'laces'), with_(close, 'strap'), with_(soft, 'laces'), slipper];
+    expect(line(shoes, needs, [fastened])).not.toContain('x');
+  });
+
+  test('of two like contrasts the one that goes the customer’s way is shown', () => {
+    const mass: Need = { ...need('mass', [240, 300], 0.5), limits: [150, 390], toward: 'less' };
+    const lighter = [need('cushion', [3, 4], 0.5), mass];
+    const middle = shoe('m', { cushion: 3, mass: 270 });
+    const near = shoe('n', { cushion: 4, mass: 270 });
+    const heavy = shoe('h', { cushion: 3, mass: 330 });
+    const light = shoe('l', { cushion: 3, mass: 205 });
+    const placed = pickLineUp(scored([middle, near, heavy, light], lighter), lighter, false);
+    expect(placed[2]?.part).toBe('lighter');
+  });
+
+  test('another shelf’s version of a pair is no second pair', () => {
+    const women = { ...twin, name: first.name };
+    expect(line([first, women, close, soft])).toEqual(['a', 'c', 'd']);
   });
 });
 

@@ -57,7 +57,11 @@ describe.each(files)('the demo visitor of %s, in the demo shop', (file) => {
     expect(lineUps.length).toBe(outcome === 'shortlist' ? partsOf(profile).length : 0);
     for (const [i, { entries, more, removed, ifDropped }] of lineUps.entries()) {
       const part = partsOf(profile)[i];
-      const from = new Set([...(part?.needs ?? [])].flatMap(({ reasons }) => reasons.map((each) => each.from)));
+      const from = new Set(
+        [...(part?.needs ?? []), ...(part?.preferences ?? [])].flatMap(({ reasons }) =>
+          reasons.map((each) => each.from),
+        ),
+      );
       for (const entry of [...entries, ...more]) {
         for (const must of part?.musts ?? []) expect(meets(entry.shoe, must)).toBe('yes');
         for (const { box, fits } of entry.boxes) {

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { NUMBER_ATTRIBUTES } from '../../src/attributes/attributes.ts';
+import { USES } from '../../src/attributes/uses.ts';
 import { GAP_TOPICS } from '../../src/gaps/gaps.ts';
 import { CONTRAST_PARTS } from '../../src/shortlist/contrast.ts';
 import { MUST_ATTRIBUTES } from '../../src/shortlist/musts.ts';
 import { EASE_IN_TRIGGERS } from '../../src/shortlist/shortlist.ts';
+import { MAIN } from '../profile/main-knowledge.ts';
 
 type Tree = { readonly [key: string]: string | Tree };
 const read = (language: string): Tree =>
@@ -22,6 +24,8 @@ const NEEDED = [
     `reason.${key}-meets`,
     ...['more', 'less', 'unknown'].map((direction) => `misgiving.${key}-${direction}`),
   ]),
+  ...MAIN.rules.flatMap(({ wishes = [] }) => wishes.flatMap(({ id }) => [`reason.wish-${id}`, `misgiving.wish-${id}`])),
+  ...[...USES, 'other'].map((use) => `misgiving.made-for-${use}`),
   ...['tall-and-soft', 'runs-small', 'runs-large', 'last-pair'].map((code) => `misgiving.${code}`),
   ...['closest', 'also-close', 'pulled-in', ...CONTRAST_PARTS].map((part) => `part.${part}`),
   ...['closest-on-paper', 'feet-decide', 'none'].map((code) => `sureness.${code}`),

@@ -47,6 +47,21 @@ describe('a stock list that is in order', () => {
     });
   });
 
+  test('knows what a shoe is sold for by the shop’s own word, and lists a word it does not know', () => {
+    const header = 'shoe,model,use,shelf,box,eu,on hand';
+    const { value, findings } = read(header, 'heron,Marsh Heron,Laufen | bowling,women,h1,39,2');
+    expect(value?.shoes[0]?.use).toEqual(['road', 'bowling']);
+    expect(findings).toMatchObject([{ code: 'stock-word-unknown', column: 'use', value: 'bowling', severity: 'note' }]);
+  });
+
+  test('takes a model’s US women’s sizes as its maker counts them', () => {
+    const header = 'shoe,model,shelf,us women offset,box,us women,on hand';
+    const { value, findings } = read(header, 'heron,Marsh Heron,women,1.5,h1,8.5,2', 'coot,Marsh Coot,women,,c1,8.5,2');
+    expect(findings).toEqual([]);
+    expect(value?.shoes.map(({ usWomenOffset }) => usWomenOffset)).toEqual([1.5, undefined]);
+    expect(read(header, 'heron,Marsh Heron,women,8.5,h1,8.5,2').findings[0]?.code).toBe('stock-out-of-range');
+  });
+
   test('takes an anchored word for its number', () => {
     const { value } = read('shoe,model,box,eu,cushion,medial support', 'heron,Heron,h1,39,very soft,none');
     expect(value?.shoes[0]?.numbers).toEqual({ cushion: 5, 'medial-support': 0 });

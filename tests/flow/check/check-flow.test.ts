@@ -133,6 +133,12 @@ const PLANTED: readonly Planted[] = [
     put: '{ "id": "cake" }, { "id": "salt" },',
     at: 'section sky, question basket, option salt',
   },
+  {
+    code: 'unknown-use',
+    file: 'toy/activities.json',
+    instead: '"floors":["moss"]',
+    put: '"floors":["moss"],"uses":["bowling"]',
+  },
   { code: 'unknown-floor', file: 'toy/activities.json', instead: '"floors":["moss"]', put: '"floors":["lava"]' },
   {
     code: 'words-missing',
