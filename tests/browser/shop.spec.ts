@@ -171,6 +171,7 @@ test('the shop sets itself up: what is wrong is pointed out, what is saved count
   await clean(page);
   await page.locator('input[name="warning"]').fill('25');
   await page.locator('input[name="languages"][value="de"]').uncheck();
+  await page.locator('input[name="demo"]').uncheck();
   await page.locator('input[name="cardFormat"][value="a4"]').check();
   await tap(page.locator('[data-act="preview"]'));
   await expect(page.frameLocator('iframe.preview').locator('body')).toContainText('The <i>Other</i> Yard');
@@ -191,6 +192,7 @@ test('the shop sets itself up: what is wrong is pointed out, what is saved count
   await tap(page.locator('[data-act="lock"]'));
   await expect(page.locator('lw-welcome')).toContainText('The <i>Other</i> Yard');
   await expect(page.locator('lw-welcome input[name="language"]')).toHaveCount(1);
+  await expect(page.locator('.demo-mark')).toHaveCount(0);
   await tap(page.locator('[data-act="staff"]'));
   await page.locator('input[name="pin"]').fill('1357');
   await page.locator('input[name="initials"]').fill('KB');

@@ -14,7 +14,7 @@ export type ReadForm =
 export function readForm(form: FormData, before: Shop): ReadForm {
   const text = (name: string): string => String(form.get(name) ?? '').trim();
   const chosen = (name: string): readonly string[] => form.getAll(name).map(String);
-  const { logo, openingLine: _before, ...rest } = before;
+  const { logo, openingLine: _line, demo: _demo, ...rest } = before;
   const openingLine = text('openingLine');
   const raw = {
     ...rest,
@@ -30,6 +30,7 @@ export function readForm(form: FormData, before: Shop): ReadForm {
     emergencyNumber: text('emergencyNumber'),
     kit: chosen('kit'),
     cardFormat: text('cardFormat'),
+    ...(form.has('demo') ? { demo: true } : {}),
   };
   const { value, findings } = readShop(JSON.stringify(raw), 'settings');
   const numbers = Object.fromEntries(SETTINGS.map((setting) => [setting, wholeNumber(text(setting))]));

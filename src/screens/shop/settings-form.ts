@@ -106,7 +106,7 @@ export class SettingsForm extends LightElement {
           html`${this.input('name', shop.name)} ${this.area('address', shop.address.join('\n'))}
             ${this.input('openingLine', shop.openingLine ?? '')}
             ${this.input('emergencyNumber', shop.emergencyNumber, 'tel')} ${this.input('currency', shop.currency)}
-            ${this.logoField()}`,
+            ${this.logoField()} ${this.demoTick()}`,
         )}
         ${this.section(
           'times',
@@ -236,6 +236,14 @@ export class SettingsForm extends LightElement {
   private paper({ width, height, black }: CardFormat): string {
     const size = height === 'auto' ? this.say('paper-roll', { width }) : this.say('paper', { width, height });
     return black ? `${size}, ${this.say('paper-black')}` : size;
+  }
+
+  /** Offered only where the mark stands: a shop that loads its own stock takes it off. */
+  private demoTick() {
+    if (!this.shop.demo) return nothing;
+    return html`<label class="check"
+      ><input type="checkbox" name="demo" checked /><span>${this.say('field-demo')}</span></label
+    >`;
   }
 
   private logoField() {
