@@ -59,7 +59,8 @@ describe('a stock list that is in order', () => {
     const { value, findings } = read(header, 'heron,Marsh Heron,women,1.5,h1,8.5,2', 'coot,Marsh Coot,women,,c1,8.5,2');
     expect(findings).toEqual([]);
     expect(value?.shoes.map(({ usWomenOffset }) => usWomenOffset)).toEqual([1.5, undefined]);
-    expect(read(header, 'heron,Marsh Heron,women,8.5,h1,8.5,2').findings[0]?.code).toBe('stock-out-of-range');
+    const codes = read(header, 'heron,Marsh Heron,women,8.5,h1,8.5,2').findings.map(({ code }) => code);
+    expect(codes).toContain('stock-out-of-range');
   });
 
   test('takes an anchored word for its number', () => {
