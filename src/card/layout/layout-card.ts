@@ -91,8 +91,10 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
     top: stub && index < 2 ? margins.top + stub.height + SEAM_GAP : margins.top,
     bottom: page.height === 'auto' ? Number.POSITIVE_INFINITY : page.height - margins.bottom - foot,
   });
-  const best = bestOf(triesOf(type.body, template.sides), template.sides.length, (attempt) =>
-    setCard(attempt, text, template, penFor(attempt.body), width, frames),
+  // Only a card with pairs starts a new page for each side; any other runs on, and should do with one.
+  const apart = text.lineUps.some((lineUp) => lineUp.pairs.length > 0);
+  const best = bestOf(triesOf(type.body, template.sides), apart ? template.sides.length : 1, (attempt) =>
+    setCard(attempt, text, template, penFor(attempt.body), width, frames, apart),
   );
   const last = best.end.page;
   return Array.from({ length: last + 1 }, (_, index): Page => {
@@ -129,7 +131,7 @@ function bestOf(tries: readonly Try[], wanted: number, set: (attempt: Try) => Tr
   return best;
 }
 
-/** Sets the sides one after the other. Blocks of the next side that may stand early fill up what this one left. */
+/** Sets the sides one after the other, each on a page of its own where they stand `apart`. Blocks of the next side that may stand early fill up what this one left. */
 function setCard(
   { sides }: Try,
   text: CardText,
@@ -137,9 +139,8 @@ function setCard(
   pen: Pen,
   width: number,
   frames: (page: number) => Frame,
+  apart: boolean,
 ): Tried {
-  // Only a card with pairs starts a new page for each side; any other runs on.
-  const apart = text.lineUps.some((lineUp) => lineUp.pairs.length > 0);
   const placed: FlowedSide['placed'][number][] = [];
   let end: Place = { page: 0, y: frames(0).top };
   let over = 0;

@@ -27,7 +27,7 @@ export function sizeText(size: CardSize, words: Words): SizeText {
       { name: words.say('card.size.room'), value: range(size.toeRoom) },
       ...(size.innerLength ? [{ name: words.say('card.size.inner'), value: range(size.innerLength) }] : []),
       ...(labels
-        ? [{ name: words.say('card.size.labels'), value: words.say('card.size.label-line', { ...labels }) }]
+        ? [{ name: words.say('card.size.labels'), value: unbroken(words.say('card.size.label-line', { ...labels })) }]
         : []),
     ],
     notes,
@@ -42,6 +42,13 @@ export function sizeText(size: CardSize, words: Words): SizeText {
       : {}),
   };
 }
+
+/** Lines end between two labels and never within one. */
+const unbroken = (labels: string): string =>
+  labels
+    .split(' · ')
+    .map((label) => label.replaceAll(' ', '\u00a0'))
+    .join(' · ');
 
 function footPart(
   side: 'left' | 'right',
