@@ -62,6 +62,7 @@ try {
       'ms',
       slowed === 6 ? taps.bare + 15 : undefined,
     );
+    tell(`tap to next question, ${slowed}×, middle, kiosk`, taps.middle, 'ms');
     for (const { question, ms } of taps.slowest) tell(`  slow: ${question}`, ms, 'ms');
   }
   told('card');

@@ -33,6 +33,8 @@ export async function coldStart(
 }
 
 export interface Taps extends Pair {
+  /** Half of them are faster on the kiosk. */
+  readonly middle: number;
   /** How many next questions were measured on the kiosk. */
   readonly count: number;
   /** The slowest, by question. */
@@ -67,7 +69,13 @@ export async function tapToNext(
     .map(({ question, at, tapped }) => ({ question, ms: Math.round(at - (tapped ?? at)) }))
     .sort((a, b) => b.ms - a.ms)
     .slice(0, 3);
-  return { bare: quantile(ms(floor), 0.95), kiosk: quantile(ms(own), 0.95), count: own.length, slowest };
+  return {
+    bare: quantile(ms(floor), 0.95),
+    kiosk: quantile(ms(own), 0.95),
+    middle: quantile(ms(own), 0.5),
+    count: own.length,
+    slowest,
+  };
 }
 
 async function walked(
