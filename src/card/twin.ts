@@ -25,7 +25,7 @@ ${text.cautions.map(cautions).join('\n')}
 ${list(text.advice)}
 ${easeIn(text)}
 ${size(text)}
-${list(text.care)}
+<section class="card-care">${list(text.care)}</section>
 ${text.health.map((line) => `<p><strong>${escaped(line)}</strong></p>`).join('')}
 ${bench(text)}
 <footer><p>${escaped(text.disclaimer)}</p><p>${[head.shop, ...head.address, ...(head.opening ? [head.opening] : [])].map(escaped).join('<br>')}</p></footer>
@@ -39,6 +39,12 @@ export function twinPage(text: CardText, styles: readonly string[]): string {
   return `<!doctype html><html lang="${escaped(text.language)}" dir="${text.direction}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(`${text.title} · ${text.head.ticket}`)}</title>${links}</head><body>${twinOf(text)}</body></html>`;
 }
 
+/** Names and labels in another script, each set apart so that it does not turn round what stands beside it. */
+const apart = (words: string): string =>
+  words
+    .split(' · ')
+    .map((each) => `<bdi>${escaped(each)}</bdi>`)
+    .join(' · ');
 const p = (line: string): string => `<p>${escaped(line)}</p>`;
 const h2 = (line: string): string => `<h2>${escaped(line)}</h2>`;
 const items = (lines: readonly string[]): string =>
@@ -60,7 +66,7 @@ function stub(text: CardText): string {
   const code = codePiece(text.code, 40, { module: 0.6, least: 0.5 });
   const boxes = fetch.boxes.map(
     (box) =>
-      `<li><strong>${escaped(box.letter)}: ${escaped(box.label)}</strong>${box.next ? `, ${escaped(box.next)}` : ''}, <strong>${escaped(box.shelf)}</strong><br><small>${escaped([box.name, box.others].filter(Boolean).join(' · '))}</small></li>`,
+      `<li><strong>${escaped(box.letter)}: ${apart(box.label)}</strong>${box.next ? `, ${apart(box.next)}` : ''}, <strong>${apart(box.shelf)}</strong><br><small>${[box.name, box.others].filter(Boolean).map(apart).join(' · ')}</small></li>`,
   );
   return `<header class="card-stub">
 ${head.copySays ? `<p class="card-copy"><strong>${escaped(head.copySays)}</strong></p>` : ''}
@@ -78,7 +84,7 @@ function pairHtml(pair: PairText, level: 2 | 3): string {
       (misgiving) => `<li class="card-but"><b>${escaped(pair.but)}</b> ${escaped(misgiving)}</li>`,
     ),
   ];
-  return `<section><h${level}><span class="card-letter">${escaped(pair.letter)}</span> ${escaped(pair.name)}</h${level}><p>${escaped(pair.part)}</p><ul>${lines.join('')}</ul>${pair.notes.map(p).join('')}</section>`;
+  return `<section><h${level}><span class="card-letter">${escaped(pair.letter)}</span> ${apart(pair.name)}</h${level}><p>${escaped(pair.part)}</p><ul>${lines.join('')}</ul>${pair.notes.map(p).join('')}</section>`;
 }
 
 function strips(text: CardText): string {
@@ -133,7 +139,7 @@ function easeIn(text: CardText): string {
 
 function size({ size: said }: CardText): string {
   if (!said) return '';
-  const rows = said.rows.map(({ name, value }) => `<div><dt>${escaped(name)}</dt><dd>${escaped(value)}</dd></div>`);
+  const rows = said.rows.map(({ name, value }) => `<div><dt>${escaped(name)}</dt><dd>${apart(value)}</dd></div>`);
   const feet = said.foot
     ? [said.foot.left, said.foot.right].flatMap((foot) =>
         foot ? [`${foot.name}: ${[foot.length, foot.ball].filter(Boolean).join(', ')}`] : [],

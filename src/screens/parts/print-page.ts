@@ -5,8 +5,10 @@
 export function printPage(page: string): void {
   const url = URL.createObjectURL(new Blob([page], { type: 'text/html;charset=utf-8' }));
   const frame = document.createElement('iframe');
-  frame.hidden = true;
-  frame.title = '';
+  // Out of sight but laid out: some browsers print nothing of a frame that is not displayed.
+  frame.className = 'print-frame';
+  frame.tabIndex = -1;
+  frame.ariaHidden = 'true';
   frame.addEventListener('load', () => {
     const shown = frame.contentWindow;
     if (!shown) return;
