@@ -1,5 +1,6 @@
 import { createInstance } from 'i18next';
 import { type Bundle, mergeBundles } from './bundle.ts';
+import { latinDigits } from './latin-digits.ts';
 import type { WordData, Words } from './words.ts';
 
 /** Sentences are not HTML: screens put them in as text, the card draws them. Escaping would print `&lt;`. */
@@ -37,9 +38,10 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
       throw new Error(`No data for ${placeholder[0]} in "${sentence}" (${language})`);
     },
   });
-  const longDate = new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' });
+  const inDigits = latinDigits(language);
+  const longDate = new Intl.DateTimeFormat(inDigits, { dateStyle: 'long', timeZone: 'UTC' });
   const number = (value: number, fractionDigits?: number): string =>
-    new Intl.NumberFormat(language, {
+    new Intl.NumberFormat(inDigits, {
       minimumFractionDigits: fractionDigits ?? 0,
       maximumFractionDigits: fractionDigits ?? 2,
     }).format(value);

@@ -12,7 +12,7 @@ const paths = [
   'sources.json',
   ...jsonIn('fitting/'),
   ...jsonIn('fitting/stories/'),
-  ...['en/', 'de/'].flatMap((l) => jsonIn(`words/${l}`)),
+  ...readdirSync(new URL('words/', flows)).flatMap((language) => jsonIn(`words/${language}/`)),
 ];
 const checked = checkFlow(paths.map((path) => ({ path, text: readFileSync(new URL(path, flows), 'utf8') })));
 

@@ -27,12 +27,14 @@ export function differences(one: Bundle, other: Bundle): readonly string[] {
 
 /** Plural forms a language has and a key lacks, or the key has and the language does not. */
 export function oddPlurals(language: string, bundle: Bundle): readonly string[] {
-  const needed = [...new Intl.PluralRules(language).resolvedOptions().pluralCategories].sort().join(' ');
+  const categories: readonly string[] = new Intl.PluralRules(language).resolvedOptions().pluralCategories;
+  const needed = [...categories].sort().join(' ');
   const forms = new Map<string, string[]>();
   for (const key of sentencesOf(bundle).keys()) {
     const form = ENDING.exec(key)?.[1];
-    // i18next takes `_zero` for none in any language.
-    if (form !== undefined && form !== 'zero') forms.set(bareKey(key), [...(forms.get(bareKey(key)) ?? []), form]);
+    // i18next takes `_zero` for none in any language, so that it is odd only where the language itself has it.
+    if (form !== undefined && (form !== 'zero' || categories.includes('zero')))
+      forms.set(bareKey(key), [...(forms.get(bareKey(key)) ?? []), form]);
   }
   return [...forms]
     .filter(([, has]) => has.sort().join(' ') !== needed)

@@ -58,5 +58,7 @@ describe('a planted fault is seen', () => {
   it('a missing plural form', () => {
     expect(oddPlurals('en', { shoe_one: 'shoe' })).toEqual(['shoe has one']);
     expect(oddPlurals('pl', { but_one: 'but', but_other: 'buta' })).toEqual(['but has one other']);
+    expect(oddPlurals('ar', { pair_one: 'زوج', pair_other: 'زوج' })).toEqual(['pair has one other']);
+    expect(oddPlurals('en', { pair_zero: 'none', pair_one: 'pair', pair_other: 'pairs' })).toEqual([]);
   });
 });

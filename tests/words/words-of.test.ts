@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { KeyOf } from '../../src/words/keys.ts';
+import { latinDigits } from '../../src/words/latin-digits.ts';
 import { wordsOf } from '../../src/words/words-of.ts';
 import { allWords, LANGUAGES } from './word-files.ts';
 
@@ -66,9 +67,20 @@ describe('the words of a language', () => {
     expect([english.direction, wordsOf('ar', []).direction]).toEqual(['ltr', 'rtl']);
   });
 
+  it('latinDigits: keep a size in the digits its box is printed with', () => {
+    expect(latinDigits('ar')).toBe('ar-u-nu-latn');
+    // Egypt and Persian write other digits wherever they are not told not to (Unicode CLDR).
+    expect(new Intl.NumberFormat('ar-EG').format(42)).toBe('٤٢');
+    for (const language of ['ar', 'ar-EG', 'fa']) {
+      const words = wordsOf(language, [{ long: '{{mm}} mm' }]);
+      expect([words.number(42), words.say('long', { mm: 265 })]).toEqual(['42', '265 mm']);
+      expect(words.date('2026-11-25')).toMatch(/\d/);
+    }
+  });
+
   it.each(LANGUAGES)('of the shop hold in one piece (%s)', (language) => {
     const words = wordsOf(language, [allWords(language)]);
-    expect(words.say('question.reason.ask')).toMatch(/\?$/);
+    expect(words.say('question.reason.ask')).toMatch(/[?؟]$/);
   });
 
   it('have keys that do not compile when mistyped', () => {

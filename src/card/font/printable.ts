@@ -10,6 +10,8 @@ export const SOFT_HYPHEN = '\u00ad';
 const SAME: Readonly<Record<string, string>> = {
   '\u2011': '-',
   '\u2010': '-',
+  // Between the thousands of a French number.
+  '\u202f': '\u00a0',
   '\u2212': '−',
   '\t': ' ',
   '\n': ' ',

@@ -1,0 +1,38 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { measureOf } from '../../src/card/font/metrics.ts';
+import { printable } from '../../src/card/font/printable.ts';
+import { sentencesOf } from '../../src/words/bundle.ts';
+import { wordsOf } from '../../src/words/words-of.ts';
+import { allWords, LANGUAGES } from './word-files.ts';
+
+const fontAt = (weight: string) =>
+  new Uint8Array(
+    readFileSync(
+      `node_modules/@expo-google-fonts/atkinson-hyperlegible-next/${weight}/AtkinsonHyperlegibleNext_${weight}.ttf`,
+    ),
+  );
+const measure = measureOf({ regular: fontAt('400Regular'), bold: fontAt('700Bold') });
+const missing = (text: string) => printable(text, measure).missing;
+
+/** Languages that run right to left print their card from the screen, in the browser's own font. */
+const printed = LANGUAGES.filter((language) => wordsOf(language, []).direction === 'ltr');
+
+describe.each(printed)('the font of the card, in %s', (language) => {
+  it('has every character that any sentence may bring', () => {
+    const lacking = [...sentencesOf(allWords(language))].flatMap(([key, text]) =>
+      missing(text).map((char) => `${key}: ${char}`),
+    );
+    expect(lacking).toEqual([]);
+  });
+
+  it('has every character of a number, a price and a date', () => {
+    const words = wordsOf(language, []);
+    const price = new Intl.NumberFormat(language, { style: 'currency', currency: 'EUR' }).format(1234.5);
+    expect(missing(`${words.number(12345.6)} ${words.date('2026-08-25')} ${price}`)).toEqual([]);
+  });
+});
+
+it('lacks what it lacks', () => {
+  expect(missing('قدم')).toEqual(['ق', 'د', 'م']);
+});
