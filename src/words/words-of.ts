@@ -1,6 +1,6 @@
 import { createInstance } from 'i18next';
+import { latinDigits } from '../units/latin-digits.ts';
 import { type Bundle, mergeBundles } from './bundle.ts';
-import { latinDigits } from './latin-digits.ts';
 import type { WordData, Words } from './words.ts';
 
 /** Sentences are not HTML: screens put them in as text, the card draws them. Escaping would print `&lt;`. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { latinDigits } from '../../src/units/latin-digits.ts';
 import type { KeyOf } from '../../src/words/keys.ts';
-import { latinDigits } from '../../src/words/latin-digits.ts';
 import { wordsOf } from '../../src/words/words-of.ts';
 import { allWords, LANGUAGES } from './word-files.ts';
 

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { pullList } from '../../shortlist/pull-list.ts';
 import type { BoxMark } from '../../stock/today.ts';
+import { latinDigits } from '../../units/latin-digits.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import { LightElement } from '../parts/light-element.ts';
@@ -82,6 +83,8 @@ export class PullListPanel extends LightElement {
 
   private get asOf(): string {
     const when = new Date(this.work.stockAsOf);
-    return new Intl.DateTimeFormat(this.words.language, { dateStyle: 'short', timeStyle: 'short' }).format(when);
+    return new Intl.DateTimeFormat(latinDigits(this.words.language), { dateStyle: 'short', timeStyle: 'short' }).format(
+      when,
+    );
   }
 }
