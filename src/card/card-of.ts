@@ -49,7 +49,9 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const privacy = { health, tellsHealth, hiddenMusts, withFrom: fitter };
   const pairs = pairsOf(shortlist.lineUps, labelSystem(visit), privacy);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
-  const cautions = cardCautions(profile.outcome, profile.cautions, knowledge, health, tellsHealth, fitter);
+  // What also follows from an open answer stays said, whatever a health answer adds to its reasons.
+  const own = tellsHealth ? profile.cautions : [...profile.cautions, ...shown.cautions];
+  const cautions = cardCautions(profile.outcome, own, knowledge, health, tellsHealth, fitter);
   const fittersAdvice = new Set(knowledge.advice.filter((row) => row.fitterOnly).map((row) => row.id));
   const asked = healthAsked(profile.facts);
   const drawn = profile.outcome === 'shortlist' ? shown.needs : [];

@@ -4,7 +4,7 @@ import type { CardFacts } from '../../src/card/card.ts';
 import type { Answer } from '../../src/flow/answers.ts';
 import { questionsOf } from '../../src/flow/route.ts';
 import { readCardCode } from '../../src/visit/card-code.ts';
-import { withOverrides } from '../../src/visit/effective.ts';
+import { effectiveAnswers, withOverrides } from '../../src/visit/effective.ts';
 import type { Visit } from '../../src/visit/visit.ts';
 import { anyAnswer } from '../visit/any-visit.ts';
 import { cardFor, knowledge, lineFor, shopping, tables, visits } from './line-kit.ts';
@@ -48,6 +48,8 @@ describe('a customer’s copy, without consent', () => {
               overrides: [...visit.overrides, { question, value: answer, by: 'Fitter', reason: 'asked again' }],
             }
           : { ...visit, answers: { ...visit.answers, [question]: answer } };
+        // An answer that is not offered to this customer is no answer: nobody was asked.
+        if (effectiveAnswers(changed, knowledge.flow)[question] === undefined) return;
         const [before, after] = [cardFor(lineFor(visit)), cardFor(lineFor(changed))];
         if (after.outcome !== before.outcome) return;
         compared += 1;
@@ -56,6 +58,22 @@ describe('a customer’s copy, without consent', () => {
       { ...RUNS, numRuns: RUNS.numRuns * 2 },
     );
     expect(compared).toBeGreaterThan(10);
+  });
+
+  it('keeps a caution that an open answer gives too, when a health answer adds to its reasons', () => {
+    const visit: Visit = {
+      flow: 'fitting',
+      flowVersion: 1,
+      language: 'en',
+      overrides: [],
+      observation: {},
+      tryOns: [],
+      answers: {},
+    };
+    const codes = (body: Answer) =>
+      cardFor(lineFor({ ...visit, answers: { lately: ['grown-six-weeks'], body } })).cautions.map(({ code }) => code);
+    expect(codes({})).toContain('grow-slowly');
+    expect(codes({ shin: { when: 'now', seen: false } })).toEqual(codes({}));
   });
 
   it('gives no reason or misgiving that follows from health, whoever wrote the answer down', () => {
