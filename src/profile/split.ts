@@ -5,6 +5,7 @@ import type { Visit } from '../visit/visit.ts';
 import { activityParts, SOMETHING_ELSE } from './activity-parts.ts';
 import { type Asked, askedBy } from './asked-by.ts';
 import { factsOfTold, originsOf, toldOfAnswers } from './facts.ts';
+import { healthQuestions } from './from.ts';
 import type { ProfilePart } from './profile.ts';
 import { pullBetween } from './pull-between.ts';
 
@@ -31,8 +32,8 @@ function byActivities(answers: Answers, visit: Visit, knowledge: Knowledge): rea
   const rows = new Set<unknown>([...knowledge.activities.map((row) => row.id), SOMETHING_ELSE]);
   if (!rows.has(main) || !rows.has(second) || main === second || answers['second-share'] === 'now-and-then')
     return undefined;
-  const alone = (activity: Answer | undefined, from: string): ProfilePart => {
-    const { 'second-activity': _second, 'second-share': _share, ...rest } = answers;
+  const alone = (activity: Answer | undefined, from: string, of = answers): ProfilePart => {
+    const { 'second-activity': _second, 'second-share': _share, ...rest } = of;
     const own = floorsOf(activity, knowledge);
     const others = floorsOf(activity === main ? second : main, knowledge);
     const single = { ...rest, activity: activity ?? SOMETHING_ELSE };
@@ -44,8 +45,10 @@ function byActivities(answers: Answers, visit: Visit, knowledge: Knowledge): rea
     const bound = hasHallRules(single, floorIds(on['floors']), knowledge);
     return partOf(String(activity), asksOf(bound ? on : withoutHallRules(on), from, visit, knowledge));
   };
-  const parts = [alone(main, 'activity'), alone(second, 'second-activity')] as const;
-  return pullBetween(parts[0].needs, parts[1].needs) > TOO_FAR_APART ? parts : undefined;
+  // The activities part the pairs, not the body: a second line-up on a card must not tell of a health answer.
+  const open = withoutHealth(answers, knowledge);
+  const pull = pullBetween(alone(main, 'activity', open).needs, alone(second, 'second-activity', open).needs);
+  return pull > TOO_FAR_APART ? [alone(main, 'activity'), alone(second, 'second-activity')] : undefined;
 }
 
 function byDoor(answers: Answers, visit: Visit, knowledge: Knowledge): readonly ProfilePart[] | undefined {
@@ -56,6 +59,11 @@ function byDoor(answers: Answers, visit: Visit, knowledge: Knowledge): readonly 
   const indoor = asksOf(onFloors(answers, inGroup('indoor')), 'activity', visit, knowledge);
   const outdoor = outdoorAsks(answers, inGroup('outdoor'), visit, knowledge);
   return [partOf('indoor', indoor), partOf('outdoor', outdoor)];
+}
+
+function withoutHealth(answers: Answers, { flow }: Knowledge): Answers {
+  const health = healthQuestions(flow);
+  return Object.fromEntries(Object.entries(answers).filter(([id]) => !health.has(id)));
 }
 
 const partOf = (what: string, { needs, musts, preferences }: Asked): ProfilePart => ({
