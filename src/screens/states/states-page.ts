@@ -65,7 +65,8 @@ async function show(state: ScreenState): Promise<void> {
     field.dispatchEvent(new Event('input', { bubbles: true }));
   }
   for (const selector of state.taps ?? []) (await present(selector)).click();
-  if (state.shows) await present(state.shows);
+  // The words are fetched after the first update, so that until then the page is blank.
+  await present(state.shows ?? 'h1');
   await kiosk.updateComplete;
   document.documentElement.dataset['ready'] = state.id;
 }
