@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layoutCard, type Sheets } from '../../src/card/layout/layout-card.ts';
 import { textOf } from '../../src/card/text/text-of.ts';
+import { loadKnowledge } from '../../src/command-line/load.ts';
 import { picturesOnDisk } from '../../src/command-line/pictures-on-disk.ts';
 import { misplaced } from './on-paper.ts';
 import { copyFor, sampleFacts, sampleLine, sampleWords, storyNames } from './sample-lines.ts';
@@ -18,6 +19,7 @@ const RUNS = [
 ] as const;
 
 const pictures = picturesOnDisk();
+const knowledge = loadKnowledge();
 const lay = (story: string, format: string, language: string): Sheets =>
   layoutCard(
     textOf(sampleFacts(story, copyFor(format)), sampleWords(language), pictures),
@@ -69,5 +71,22 @@ describe.each(storyNames)('the card of %s', (story) => {
     expect(card('a5', 'de').pages.length).toBeLessThanOrEqual(2 + more);
     expect(card('a4', 'en').pages.length).toBeLessThanOrEqual(3 + more);
     expect(card('roll80', 'de').pages[0]?.height).toBeLessThan(700 + 300 * more);
+  });
+});
+
+describe('what is for the fitter alone', () => {
+  const theirs = new Set(
+    [...knowledge.cautions, ...knowledge.advice].filter((row) => row.fitterOnly).map((row) => row.id),
+  );
+  const saying = (copy: 'customer' | 'fitter') =>
+    storyNames.flatMap((story) => {
+      const { cautions, advice } = sampleFacts(story, copy);
+      return [...cautions, ...advice].map((each) => each.code).filter((code) => theirs.has(code));
+    });
+
+  it('is on a fitter’s copy and on no customer’s', () => {
+    expect(theirs.size).toBeGreaterThan(0);
+    expect(saying('fitter').length).toBeGreaterThan(0);
+    expect(saying('customer')).toEqual([]);
   });
 });
