@@ -182,7 +182,10 @@ export class Outcome extends LightElement {
         <p class="lead">${this.say('cardLead')}</p>
       </div>
       <div class="foot">
-        ${this.button('save', () => this.save(), true)}${this.button('print', () => printPage(this.twin))}
+        ${
+          // The font of the drawn card has no letters that run right to left: such a card is printed as a page.
+          this.words.direction === 'rtl' ? nothing : this.button('save', () => this.save(), true)
+        }${this.button('print', () => printPage(this.twin), this.words.direction === 'rtl')}
         ${this.button('hand', () => this.askHand())}${this.button('done', () => this.go('handed'))}
         <p role="status">${this.saved ? this.say('saved') : nothing}</p>
       </div>
