@@ -62,20 +62,23 @@ export class Stub extends LightElement {
       ${
         this.at === 'welcome'
           ? nothing
-          : html`${this.languages
-              .filter((language) => language !== words.language)
-              .map(
-                (language) => html`<button
-                  type="button"
-                  class="plain"
-                  lang=${language}
-                  @click=${() => this.dispatchEvent(new CustomEvent('language', { detail: language }))}
-                >
-                  ${new Intl.DisplayNames([language], { type: 'language' }).of(language)}
-                </button>`,
-              )}
+          : html`${this.speech()}
               <button type="button" class="plain" @click=${() => (this.asking = true)}>${words.say('screen.startOver')}</button>`
       }`;
+  }
+
+  /** A list of its own kind: five buttons would crowd the tag, and a tablet opens it as large as a page. */
+  private speech() {
+    const { words } = this;
+    const choose = (event: Event) =>
+      this.dispatchEvent(new CustomEvent('language', { detail: (event.target as HTMLSelectElement).value }));
+    return html`<select class="speech" aria-label=${words.say('screen.welcome.language')} @change=${choose}>
+      ${this.languages.map(
+        (language) => html`<option value=${language} lang=${language} .selected=${language === words.language}>
+          ${new Intl.DisplayNames([language], { type: 'language' }).of(language)}
+        </option>`,
+      )}
+    </select>`;
   }
 
   private askStartOver() {
