@@ -71,6 +71,7 @@ export const MEASURED: readonly string[] = [
   'Brackenhithe',
   'Lintelmoor',
   'Hobsgarner',
+  'Thrushgill',
 ];
 
 /** Every name is made up of two words put together; a name that turns out to belong to a shoe is to be replaced. */
@@ -107,14 +108,14 @@ export const MODELS: readonly Model[] = [
   model('Beckrigg', 'easy-trail', WM, 'brown', { marks: { waterproof: true, 'quick-drying': false } }),
   model('Cragdapple', 'easy-trail', WM, 'grey', { differs: { price: 89 } }),
   model('Driftholt', 'rocky', WM, 'black'),
-  model('Embercleugh', 'rocky', WM, 'red'),
+  model('Embercleugh', 'rocky', WM, 'red', { differs: { price: 115 } }),
   model('Fernlaithe', 'fell', 'any', 'yellow bright'),
   model('Gritsedge', 'fell', 'any', 'blue', { differs: { 'lug-depth': 8, mass: 225 } }),
   model('Heatherlund', 'fell', WM, 'black', { differs: { cushion: 3, 'heel-stack': 22, 'forefoot-stack': 17 } }),
   model('Ironbourne', 'long-trail', WM, 'blue'),
   model('Jackdawtor', 'long-trail', WM, 'green grey'),
-  model('Knottmere', 'low-trail', WM, 'brown'),
-  model('Lingshaw', 'low-trail', 'any', 'grey', { lists: { widths: ['standard', 'wide'] } }),
+  model('Knottmere', 'low-trail', WM, 'brown', { differs: { price: 140 } }),
+  model('Lingshaw', 'low-trail', 'any', 'grey', { differs: { price: 135 }, lists: { widths: ['standard', 'wide'] } }),
 
   model('Marramcourt', 'court-mid', 'any', 'white red'),
   model('Nightjarby', 'court-mid', WM, 'black'),
@@ -237,4 +238,5 @@ export const MODELS: readonly Model[] = [
   }),
   model('Hobsgarner', 'galley', WM, 'black', { differs: { mass: 385, price: 85 }, marks: { waterproof: true } }),
   model('Anvilmere', 'safety-low', WM, 'black', { differs: { cushion: 4, mass: 435, price: 115 } }),
+  model('Thrushgill', 'rocky', WM, 'grey green', { differs: { mass: 300, 'medial-support': 0, price: 110 } }),
 ];
