@@ -84,7 +84,7 @@ function pairHtml(pair: PairText, level: 2 | 3): string {
       (misgiving) => `<li class="card-but"><b>${escaped(pair.but)}</b> ${escaped(misgiving)}</li>`,
     ),
   ];
-  return `<section><h${level}><span class="card-letter">${escaped(pair.letter)}</span> ${apart(pair.name)}</h${level}><p>${escaped(pair.part)}</p><ul>${lines.join('')}</ul>${pair.notes.map(p).join('')}</section>`;
+  return `<section><h${level}><span class="card-letter">${escaped(pair.letter)}</span> ${apart(pair.name)}</h${level}><p>${escaped(pair.part)}</p><ul>${lines.join('')}</ul>${pair.notes.map(p).join('')}${pair.unknown ? p(pair.unknown) : ''}</section>`;
 }
 
 function strips(text: CardText): string {

@@ -59,21 +59,23 @@ interface Tried {
   readonly over: number;
 }
 
-/** Ways to set a card on fewer pages, mildest first: smaller type, then one item less of each row that allows it. */
+/**
+ * Ways to set a card on fewer pages, mildest first: smaller type, then one item less of each row that allows it, the
+ * last row of a side first, round and round, and one side after the other.
+ */
 function triesOf(bodies: readonly number[], sides: readonly Side[]): readonly Try[] {
-  const smallest = bodies.at(-1) ?? 9;
-  const tries: Try[] = bodies.map((body) => ({ body, sides }));
-  const places = sides.flatMap((side, s) => side.blocks.map((_, b) => ({ s, b }))).reverse();
+  const body = bodies.at(-1) ?? 9;
+  const tries: Try[] = bodies.map((each) => ({ body: each, sides }));
   let now = sides;
-  for (let shrunk = true; shrunk; ) {
-    shrunk = false;
-    // The last row first, round and round.
-    for (const { s, b } of places) {
-      const row = now[s]?.blocks[b];
-      if (row?.most === undefined || row.least === undefined || row.most <= row.least) continue;
-      now = now.map((side, index) => (index === s ? { ...side, blocks: side.blocks.with(b, shorter(row)) } : side));
-      tries.push({ body: smallest, sides: now });
-      shrunk = true;
+  for (const [s, { blocks }] of sides.entries()) {
+    for (let before = -1; before < tries.length; ) {
+      before = tries.length;
+      for (let b = blocks.length - 1; b >= 0; b--) {
+        const row = now[s]?.blocks[b];
+        if (row?.most === undefined || row.least === undefined || row.most <= row.least) continue;
+        now = now.map((side, index) => (index === s ? { ...side, blocks: side.blocks.with(b, shorter(row)) } : side));
+        tries.push({ body, sides: now });
+      }
     }
   }
   return tries;

@@ -92,8 +92,10 @@ export interface PairText {
   readonly where: string;
   readonly reasons: readonly string[];
   readonly misgivings: readonly string[];
-  /** What was needed and not recorded, and "last pair". */
+  /** That it is the last pair. */
   readonly notes: readonly string[];
+  /** What was needed and is not recorded. */
+  readonly unknown?: string;
   /** "but", put before each misgiving. */
   readonly but: string;
 }

@@ -101,10 +101,8 @@ function pairText(pair: CardPair, words: Words): PairText {
     where: first ? [labelsOf(first, words)[0], words.say('card.fetch.shelf', { place: first.place })].join(' · ') : '',
     reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
     misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
-    notes: [
-      ...(pair.lastPair ? [words.say('card.fetch.last')] : []),
-      ...(unknown.length > 0 ? [words.say('card.pair.unknown', { what: unknown.join(', ') })] : []),
-    ],
+    notes: [...(pair.lastPair ? [words.say('card.fetch.last')] : [])],
+    ...(unknown.length > 0 ? { unknown: words.say('card.pair.unknown', { what: unknown.join(', ') }) } : {}),
     but: words.say('card.pair.but'),
   };
 }

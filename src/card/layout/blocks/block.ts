@@ -38,7 +38,7 @@ export function block(row: BlockRow, text: CardText, pen: Pen, width: number, te
     case 'tasks':
       return tasksBlock(text, pen, width);
     case 'size':
-      return sizeBlock(text, pen, width);
+      return sizeBlock(text, pen, width, most > 0);
     case 'advice':
       return listBlock(text.advice, pen, width, columns);
     case 'cautions':

@@ -7,20 +7,31 @@ import { letterDisc } from './letter.ts';
 
 /** The pairs with their reasons and misgivings, `most` of each; what was not recorded is always said. */
 export function pairsBlock(text: CardText, pen: Pen, width: number, columns: number, most: number): readonly Piece[] {
-  return text.lineUps.flatMap((lineUp) => [
-    ...(lineUp.heading ? [heading(pen, lineUp.heading, width)] : []),
-    ...inColumns(
-      Math.min(columns, Math.max(1, lineUp.pairs.length)),
-      width,
-      4,
-      2.5,
-      lineUp.pairs.map((pair) => (room: number) => pairPiece(pair, pen, room, most)),
-    ),
-    ...lineUp.notes.map((note) => para(pen, note, width, { size: pen.body }, 1.5)),
-  ]);
+  return text.lineUps.flatMap((lineUp) => {
+    const across = Math.min(columns, Math.max(1, lineUp.pairs.length));
+    return [
+      ...(lineUp.heading ? [heading(pen, lineUp.heading, width)] : []),
+      ...inColumns(
+        across,
+        width,
+        4,
+        2.5,
+        lineUp.pairs.map((pair) => (room: number) => pairPiece(pair, pen, room, most, across === 1)),
+      ),
+      ...(across > 1 ? notRecorded(lineUp.pairs, pen, width) : []),
+      ...lineUp.notes.map((note) => para(pen, note, width, { size: pen.body }, 1.5)),
+    ];
+  });
 }
 
-function pairPiece(pair: PairText, pen: Pen, width: number, most: number): Piece {
+/** Under pairs that stand side by side: a line across is shorter than a list in one pair's column. */
+function notRecorded(pairs: readonly PairText[], pen: Pen, width: number): readonly Piece[] {
+  const said = pairs.flatMap(({ letter, unknown }) => (unknown ? [`${letter}\u00a0${unknown}`] : []));
+  if (said.length === 0) return [];
+  return [para(pen, said.join(' · '), width, { size: pen.body, ink: 'soft' }, 1)];
+}
+
+function pairPiece(pair: PairText, pen: Pen, width: number, most: number, alone: boolean): Piece {
   const r = 3.2;
   const left = 2 * r + 2;
   const name = para(pen, pair.name, width - left, { size: pen.heading, bold: true });
@@ -43,7 +54,9 @@ function pairPiece(pair: PairText, pen: Pen, width: number, most: number): Piece
     seam,
     ...pair.reasons.slice(0, most).map((reason) => ticked(reason, pen, width)),
     ...pair.misgivings.slice(0, most).map((misgiving) => afterBut(pair.but, misgiving, pen, width)),
-    ...pair.notes.map((note) => para(pen, note, width, { size: pen.body, ink: 'soft' }, 0.8)),
+    ...[...pair.notes, ...(alone && pair.unknown ? [pair.unknown] : [])].map((note) =>
+      para(pen, note, width, { size: pen.body, ink: 'soft' }, 0.8),
+    ),
   ]);
 }
 

@@ -3,16 +3,24 @@ import { baseline, heading, lineHeight, NARROW, type Pen, para, textMark, widest
 import { type Piece, piece, shift, stack } from '../piece.ts';
 import { foot } from './drawings.ts';
 
-/** The size block, and where both feet were measured a drawing of them with the lengths. */
-export function sizeBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
-  const { size } = text;
-  if (!size) return [];
+/** The size block, and where feet were measured their lengths: in a drawing of them, or in a line of words. */
+export function sizeBlock(text: CardText, pen: Pen, width: number, drawn: boolean): readonly Piece[] {
+  if (!text.size) return [];
+  const size = drawn ? text.size : inWords(text.size);
   const drawing = size.foot ? feet(size.foot, pen, 18) : undefined;
   if (width < NARROW || !drawing) return plainSize(size, pen, width);
   const room = width - drawing.width - 5;
   const [head, ...said] = plainSize({ heading: size.heading, rows: size.rows, notes: size.notes }, pen, room);
   const whole = stack([...(head ? [head] : []), ...said]);
   return [piece(Math.max(whole.height, drawing.height), [...whole.marks, ...shift(drawing.marks, room + 5, 0)], 3)];
+}
+
+/** The lengths as one more row, without the drawing. */
+function inWords({ foot: measured, ...size }: SizeText): SizeText {
+  const feet = [measured?.left, measured?.right].flatMap((each) => each ?? []);
+  if (feet.length === 0) return size;
+  const lengths = feet.map((each) => linesOf(each).join('\u00a0')).join(' · ');
+  return { ...size, notes: [lengths, ...size.notes] };
 }
 
 /** Names beside values, then what is worth a note; the drawing last. */
