@@ -12,6 +12,8 @@ const wanted = [new URLSearchParams(location.search).get('language') ?? '', ...n
   .find((language) => LANGUAGES.includes(language));
 document.documentElement.lang = wanted ?? 'en';
 
+// The words travel while the store opens.
+void firstBundles(document.documentElement.lang);
 const kiosk = new Kiosk();
 kiosk.flow = flow as unknown as Flow;
 kiosk.tables = tables;

@@ -23,6 +23,7 @@ import { setDisplay } from '../parts/display.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
 import { isEcho, type Tap } from '../parts/quick-taps.ts';
+import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
 import { loadLaterScreens } from './question-screen.ts';
@@ -71,6 +72,7 @@ export class Kiosk extends LightElement {
   @state() private bench: { readonly code: string } | undefined;
 
   private draft: DraftKeeper<unknown> | undefined;
+  private preparing: Promise<void> | undefined;
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
   private lastTap: Tap | undefined;
@@ -135,6 +137,7 @@ export class Kiosk extends LightElement {
     this.noteCode = this.standingNote;
     await this.offerDraft();
     this.begin(this.opening ?? FRESH);
+    if (!this.opening) await quiet();
     await loadLaterScreens();
     if (this.opening) await this.prepare();
     this.shop = await this.loadShop().catch(() => undefined);
@@ -211,8 +214,11 @@ export class Kiosk extends LightElement {
     this.noteCode = this.standingNote;
     this.draft = this.freshDraft();
     this.startedAt = new Date().toISOString();
-    this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => ticketByClock());
     this.interview.actor?.send({ type: 'start' });
+    this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => ticketByClock());
+    // The first record went without its ticket: the page came before the counting.
+    const context = this.interview.actor?.getSnapshot().context;
+    if (context) this.save(context);
     void this.prepare();
   }
 
@@ -237,21 +243,34 @@ export class Kiosk extends LightElement {
   }
 
   /** Rules, words of the result, worker and stock: fetched once somebody has begun, ready before they are done. */
-  private async prepare(): Promise<void> {
-    if (this.rest || !this.words) return;
-    const language = this.words.language;
-    const parts = Promise.all([this.loadRest(), this.loadWords(language, true), import('./outcome.ts')]);
-    const [rest, words] = await parts.catch((reason: unknown) => {
-      console.error(reason);
-      this.noteCode = 'went-wrong';
-      return [];
-    });
-    if (!rest || !words) return;
+  private prepare(): Promise<void> {
+    if (this.rest || !this.words) return Promise.resolve();
+    this.preparing ??= this.fetchRest()
+      .catch((reason: unknown) => {
+        console.error(reason);
+        this.noteCode = 'went-wrong';
+      })
+      .finally(() => {
+        this.preparing = undefined;
+      });
+    return this.preparing;
+  }
+
+  /** One thing after another, each when the page rests, so that no tap waits for them. */
+  private async fetchRest(): Promise<void> {
+    const language = this.words?.language ?? document.documentElement.lang;
+    await quiet();
+    const rest = await this.loadRest();
+    await quiet();
+    const words = await this.loadWords(language, true);
+    await quiet();
+    await import('./outcome.ts');
     this.rest = rest;
     // The language may have been changed meanwhile: then its own words of the result are still wanted.
-    if (this.words.language === language) this.words = words;
-    else await this.speak(this.words.language);
-    void rest.line.warm(this.words.language);
+    const spoken = this.words?.language ?? language;
+    if (spoken === language) this.words = words;
+    else await this.speak(spoken);
+    void rest.line.warm(spoken);
   }
 
   /** The fitter may have changed the language; the next customer starts with it. */

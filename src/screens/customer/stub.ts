@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Flow, Place } from '../../flow/format.ts';
 import type { Words } from '../../words/words.ts';
 import { displayed, setDisplay } from '../parts/display.ts';
+import { languageName } from '../parts/language-name.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 
@@ -75,7 +76,7 @@ export class Stub extends LightElement {
     return html`<select class="speech" aria-label=${words.say('screen.welcome.language')} @change=${choose}>
       ${this.languages.map(
         (language) => html`<option value=${language} lang=${language} .selected=${language === words.language}>
-          ${new Intl.DisplayNames([language], { type: 'language' }).of(language)}
+          ${languageName(language)}
         </option>`,
       )}
     </select>`;

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Words } from '../../words/words.ts';
+import { languageName } from '../parts/language-name.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 
@@ -41,7 +42,7 @@ export class WelcomeScreen extends LightElement {
                 value=${language}
                 .checked=${words.language === language}
                 @change=${() => this.dispatchEvent(new CustomEvent('language', { detail: language }))}
-              /><span>${nameOf(language)}</span></label
+              /><span>${languageName(language)}</span></label
             >`,
           )}
         </div>
@@ -65,9 +66,3 @@ export class WelcomeScreen extends LightElement {
     </div>`;
   }
 }
-
-/** A language by its own name: Deutsch, English. */
-const nameOf = (language: string): string => {
-  const name = new Intl.DisplayNames([language], { type: 'language' }).of(language) ?? language;
-  return name.charAt(0).toLocaleUpperCase(language) + name.slice(1);
-};

@@ -13,6 +13,7 @@ import type { LineClient } from '../../worker/line-client.ts';
 import '../look/bench.css';
 import '../look/result.css';
 import { setDisplay } from '../parts/display.ts';
+import { languageName } from '../parts/language-name.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import './keys-panel.ts';
@@ -207,7 +208,7 @@ export class Bench extends LightElement {
     return html`<div class="bench-acts">
       ${LANGUAGES.filter((language) => language !== words.language).map(
         (language) => html`<button type="button" class="link" lang=${language} @click=${() => this.speak(language)}>
-          ${new Intl.DisplayNames([language], { type: 'language' }).of(language)}
+          ${languageName(language)}
         </button>`,
       )}
       ${
