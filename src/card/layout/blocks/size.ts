@@ -33,10 +33,11 @@ function plainSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
     const right = para(pen, row.value, width - name, { size: pen.body, bold: true });
     return piece(Math.max(left.height, right.height), [...left.marks, ...shift(right.marks, name, 0)], 0.5);
   });
+  const said = [...rows, ...size.notes.map((note) => para(pen, note, width, { size: pen.body }, 0.8))];
   return [
     heading(pen, size.heading, width),
-    ...rows,
-    ...size.notes.map((note) => para(pen, note, width, { size: pen.body }, 0.8)),
+    // The drawing stays with the last of the words.
+    ...said.map((each, at) => (drawing && at === said.length - 1 ? { ...each, keep: true as const } : each)),
     ...(drawing ? [piece(drawing.height, shift(drawing.marks, (width - drawing.width) / 2, 0), 1.5)] : []),
   ];
 }
