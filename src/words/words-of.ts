@@ -46,8 +46,10 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
       maximumFractionDigits: fractionDigits ?? 2,
     }).format(value);
   // `count` lets a plural be found under its bare key.
-  const has = (key: string): boolean =>
-    typeof i18n.getResource(language, FILE, key) !== 'object' && i18n.exists(key, { count: 0 });
+  const has = (key: string): boolean => {
+    const found: unknown = i18n.getResource(language, FILE, key);
+    return typeof found === 'string' || (typeof found !== 'object' && i18n.exists(key, { count: 0 }));
+  };
   const written = (data: WordData): WordData =>
     Object.fromEntries(
       Object.entries(data).map(([name, value]) => [

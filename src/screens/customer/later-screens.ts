@@ -5,3 +5,4 @@ import './questions/body-map.ts';
 import './questions/number.ts';
 import './questions/shares.ts';
 import './questions/signs.ts';
+import './questions/some-of.ts';

@@ -6,7 +6,6 @@ import type { Words } from '../../words/words.ts';
 import { LightElement } from '../parts/light-element.ts';
 import type { Offered } from '../parts/offered.ts';
 import './questions/one-of.ts';
-import './questions/some-of.ts';
 
 /** Screens that nobody meets first: fetched once the welcome stands, defined before anybody can reach them. */
 export const loadLaterScreens = (): Promise<unknown> => import('./later-screens.ts');

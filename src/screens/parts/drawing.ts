@@ -1,6 +1,5 @@
-import { html, nothing } from 'lit';
+import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { LightElement } from './light-element.ts';
 
 type Drawings = Readonly<Record<string, string>>;
@@ -30,7 +29,6 @@ export class Drawing extends LightElement {
   }
 
   protected override render() {
-    const drawing = this.drawings[this.name];
-    return html`<span class="drawing">${drawing ? unsafeSVG(drawing) : nothing}</span>`;
+    return html`<span class="drawing" .innerHTML=${this.drawings[this.name] ?? ''}></span>`;
   }
 }

@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { repeat } from 'lit/directives/repeat.js';
 import type { OneOf, YesNo } from '../../../flow/format.ts';
 import type { Offered } from '../../parts/offered.ts';
 import '../../parts/drawing.ts';
@@ -97,11 +96,7 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
 
   private list(options: readonly Offered[]) {
     return html`<ul class="choices list" aria-labelledby=${this.headingId}>
-      ${repeat(
-        options,
-        (option) => option.id,
-        (option) => this.item(option),
-      )}
+      ${options.map((option) => this.item(option))}
     </ul>`;
   }
 
