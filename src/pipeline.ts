@@ -30,7 +30,11 @@ export interface Line {
 export function lineOf(visit: Visit, knowledge: Knowledge, stock: Stock, seed: number, withWhatIf = true): Line {
   const profileFor = (of: Visit): Profile => profileOf(factsOf(of, knowledge), of, knowledge);
   const profile = profileFor(visit);
-  return { visit, profile, shortlist: shortlistOf(profile, visit, knowledge, stock, seed, withWhatIf ? profileFor : undefined) };
+  return {
+    visit,
+    profile,
+    shortlist: shortlistOf(profile, visit, knowledge, stock, seed, withWhatIf ? profileFor : undefined),
+  };
 }
 
 /** What a card needs besides the line: whose it is, when, and for whom. */

@@ -10,7 +10,9 @@ import { preview } from 'vite';
 import { BROWSER_ARGUMENTS, findBrowser } from './find-browser.ts';
 import { LANGUAGES, openState, SCREEN_STATES } from './screens.ts';
 
-const { values } = parseArgs({ options: { language: { type: 'string' }, state: { type: 'string' }, out: { type: 'string' } } });
+const { values } = parseArgs({
+  options: { language: { type: 'string' }, state: { type: 'string' }, out: { type: 'string' } },
+});
 const out = values.out ?? 'samples/screens';
 const SIZES = { wide: { width: 1280, height: 800 }, tall: { width: 800, height: 1280 } };
 /** Pictures side by side on a sheet, and how wide each is shown, CSS pixels. */
@@ -26,7 +28,9 @@ for (const language of values.language ? [values.language] : LANGUAGES) {
     const page = await browser.newPage({ viewport, baseURL: 'http://localhost:4331/', hasTouch: true });
     const shown: string[] = [];
     for (const { id } of states) {
-      await openState(page, id, language).catch((reason: unknown) => { throw new Error(`${id} (${language}): ${String(reason)}`); });
+      await openState(page, id, language).catch((reason: unknown) => {
+        throw new Error(`${id} (${language}): ${String(reason)}`);
+      });
       const file = `${id}-${language}-${name}.png`;
       await page.screenshot({ path: `${out}/${file}`, fullPage: true });
       shown.push(`<figure><img src="${file}" width="${SHOWN}"><figcaption>${id}</figcaption></figure>`);

@@ -1,8 +1,8 @@
 import { html, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
-import type { Words } from '../../../words/words.ts';
 import above from '../../../drawings/feet/above.svg?raw';
+import type { Words } from '../../../words/words.ts';
 import { LightElement } from '../../parts/light-element.ts';
 import { RUB_SPOTS, type RubSpot } from './fit-notes.ts';
 
