@@ -39,7 +39,7 @@ const KEPT: readonly (readonly [string, string])[] = [
 const SHEET_DPI = 34;
 const KEPT_DPI = 36;
 /** Shades of each colour in the kept sheet: enough for line and type, and half the file. */
-const SHADES = 18;
+const SHADES = 16;
 const GAP = 10;
 
 const fonts = fontsOnDisk();
@@ -114,6 +114,6 @@ for (const format of values.format ? [values.format] : SAMPLE_FORMATS) {
 if (values.language === 'en' && !values.format) {
   const kept: ImageData[] = [];
   for (const [story, format] of KEPT) kept.push(...(await pagesOf(await drawn(story, format, 'en'), KEPT_DPI)));
-  writeFileSync('demo/cards.png', fewerShades(sheet(kept, 1400)));
+  writeFileSync('demo/cards.png', fewerShades(sheet(kept, 1510)));
   process.stdout.write('demo/cards.png\n');
 }

@@ -14,7 +14,11 @@ export function easeInBlock(text: CardText, pen: Pen, width: number): readonly P
     heading(pen, says, width),
     ...why.map((line) => para(pen, line, width, body, 0.5)),
     { ...para(pen, caption, width, body, 0.8), keep: true },
-    ...table.map((cells, at) => tableRow(cells, pen, width, at === 0)),
+    // A table stays whole, or its columns would lose their heads.
+    ...table.map((cells, at) => ({
+      ...tableRow(cells, pen, width, at === 0),
+      ...(at < table.length - 1 ? { keep: true as const } : {}),
+    })),
     para(pen, rest, width, body, 1),
   ];
 }
