@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { byKeyboard, goesOn, type Stop, stopNow, tabTo, typeByKeyboard } from './by-keyboard.ts';
 import { plain, savedCard } from './pdf-text.ts';
-import { type Act, storyNamed, walkInterview } from './walk.ts';
+import { type Act, openCard, storyNamed, walkInterview } from './walk.ts';
 
 /** Counts what a hand on the screen or a mouse would do. */
 async function watchHands(page: Page): Promise<() => Promise<number>> {
@@ -25,11 +25,8 @@ test('a nurse with a keyboard alone gets from the welcome to her card', async ({
   await expect(page.locator('#ask')).toBeFocused();
   await byKeyboard(page.locator('lw-review ~ .foot .main'));
   await expect(page.locator('lw-result #ask')).toBeFocused();
-  await byKeyboard(page.locator('[data-act="card"]'));
+  await openCard(page, byKeyboard);
   await expect(page.locator('#ask')).toBeFocused();
-  const asked = page.locator('[data-act="healthNo"]');
-  await page.locator('[data-act="healthNo"], [data-act="save"]').first().waitFor();
-  if (await asked.isVisible()) await byKeyboard(asked);
   const card = await savedCard(page, () => byKeyboard(page.locator('[data-act="save"]')));
   expect(card.text).toContain(plain('The Invented Shoe Yard'));
   expect(await hands()).toBe(0);
@@ -59,8 +56,7 @@ test('somebody with one switch, stepping from stop to stop, comes through in the
   });
   await scan(page.locator('lw-review ~ .foot .main'));
   await expect(page.locator('lw-result #ask')).toBeFocused();
-  await scan(page.locator('[data-act="card"]'));
-  await page.locator('[data-act="healthNo"], [data-act="save"]').first().waitFor();
+  await openCard(page, scan);
   expect(faults).toEqual([]);
   expect(await hands()).toBe(0);
 });

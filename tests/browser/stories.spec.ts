@@ -5,7 +5,7 @@ import { expect, type Page, test } from '@playwright/test';
 import type { Answers } from '../../src/flow/answers.ts';
 import { holds } from '../../src/flow/holds.ts';
 import { plain, savedCard } from './pdf-text.ts';
-import { flow, storyNamed, tap, walkInterview } from './walk.ts';
+import { flow, openCard, storyNamed, tap, walkInterview } from './walk.ts';
 
 // One worker takes this file from top to bottom, so that one table of all walks is written at its end.
 test.describe.configure({ mode: 'default' });
@@ -56,9 +56,7 @@ for (const name of ['nurse-on-tiles', 'same-again', 'just-the-size', 'trail-and-
   test(`${name}: a customer taps from the welcome to a card that says what the screen said`, async ({ page }) => {
     const { ticket } = await visit(page, name);
     const { title, pairs, shelves } = await shown(page);
-    await tap(act(page, 'card'));
-    await page.locator('[data-act="healthNo"], [data-act="save"]').first().waitFor();
-    if (await act(page, 'healthNo').isVisible()) await tap(act(page, 'healthNo'));
+    await openCard(page);
     const card = await savedCard(page, () => tap(act(page, 'save')));
     expect(card.name).toBe(`${ticket.replace(' ', '-')}.pdf`);
     for (const said of [SHOP, ticket, title, pairs[0] ?? 'no pair', ...shelves])
@@ -72,9 +70,7 @@ test('a walker with numb toes gets a card that sells nothing and says whom to se
   const { ticket } = await visit(page, 'walker-diabetes-numb-toes');
   const { title, pairs } = await shown(page);
   expect(pairs).toEqual([]);
-  await tap(act(page, 'card'));
-  await page.locator('[data-act="healthNo"], [data-act="save"]').first().waitFor();
-  if (await act(page, 'healthNo').isVisible()) await tap(act(page, 'healthNo'));
+  await openCard(page);
   const card = await savedCard(page, () => tap(act(page, 'save')));
   for (const said of [SHOP, ticket, title, 'We will not sell you a pair today.'])
     expect(card.text).toContain(plain(said));

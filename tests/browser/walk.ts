@@ -181,3 +181,12 @@ async function groupOf(
   if (!group) return undefined;
   return flowWords[table === 'activities' ? 'activity-group' : 'shoe-kind-group']?.[group];
 }
+
+/** From the result to the card on the screen; health notes stay off it, where they are asked about. */
+export async function openCard(page: Page, act: Act = tap): Promise<void> {
+  const no = page.locator('[data-act="healthNo"]');
+  await act(page.locator('[data-act="card"]'));
+  await page.locator('[data-act="healthNo"], [data-act="save"]').first().waitFor();
+  if (await no.isVisible()) await act(no);
+  await page.locator('[data-act="save"]').waitFor();
+}

@@ -1,0 +1,73 @@
+import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { openState, SCREEN_STATES } from './screens.ts';
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+/** States to a test: each is one worker's work for some seconds. */
+const TOGETHER = 6;
+
+/** What axe holds against the page, as `rule: where`. */
+async function faults(page: Page): Promise<readonly string[]> {
+  // The card's frame runs no scripts, axe's neither; it is looked at as a page of its own below.
+  const axe = new AxeBuilder({ page }).withTags(WCAG).exclude('iframe.twin').setLegacyMode();
+  const { violations } = await axe.analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+}
+
+/** The states' faults by name; a state without any is left out. */
+async function faultsOf(page: Page, states: readonly string[], language: string, contrast = false) {
+  const found: Record<string, readonly string[]> = {};
+  for (const state of states) {
+    await openState(page, state, language);
+    if (contrast) await page.locator('html').evaluate((root) => root.setAttribute('data-contrast', 'more'));
+    const seen = await faults(page);
+    if (seen.length > 0) found[state] = seen;
+  }
+  return found;
+}
+
+const ids = SCREEN_STATES.map(({ id }) => id);
+const chunks = (all: readonly string[]): readonly (readonly string[])[] =>
+  Array.from({ length: Math.ceil(all.length / TOGETHER) }, (_, at) => all.slice(at * TOGETHER, (at + 1) * TOGETHER));
+
+test.use({ reducedMotion: 'reduce' });
+
+for (const states of chunks(ids)) {
+  test(`in English axe finds nothing on ${states.join(', ')}`, async ({ page }) => {
+    expect(await faultsOf(page, states, 'en')).toEqual({});
+  });
+}
+for (const states of chunks(ids.filter((_, at) => at % 3 === 1))) {
+  test(`in German axe finds nothing on ${states.join(', ')}`, async ({ page }) => {
+    expect(await faultsOf(page, states, 'de')).toEqual({});
+  });
+}
+
+test('with more contrast axe finds nothing', async ({ page }) => {
+  const states = ['welcome', 'ask-reason', 'signs-confirm', 'body-marked', 'result-pairs', 'result-refer', 'review'];
+  expect(await faultsOf(page, states, 'en', true)).toEqual({});
+});
+
+test('the card to read, as a page of its own, is clean too', async ({ page }) => {
+  await openState(page, 'card');
+  const card = await page
+    .locator('iframe.twin')
+    .contentFrame()
+    .locator('html')
+    .evaluate((root) => root.outerHTML);
+  await page.route('**/twin.html', (route) =>
+    route.fulfill({ contentType: 'text/html', body: `<!doctype html>${card}` }),
+  );
+  await page.goto('twin.html');
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  expect(await faults(page)).toEqual([]);
+});
+
+test('axe sees what was planted', async ({ page }) => {
+  const planted = readFileSync(new URL('./fixtures/inaccessible.html', import.meta.url), 'utf8');
+  await page.route('**/planted.html', (route) => route.fulfill({ contentType: 'text/html', body: planted }));
+  await page.goto('planted.html');
+  const rules = new Set((await faults(page)).map((fault) => fault.split(':')[0]));
+  expect([...rules].sort()).toEqual(['button-name', 'color-contrast', 'html-has-lang', 'image-alt', 'target-size']);
+});
