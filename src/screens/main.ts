@@ -12,15 +12,13 @@ const wanted = [new URLSearchParams(location.search).get('language') ?? '', ...n
   .find((language) => LANGUAGES.includes(language));
 document.documentElement.lang = wanted ?? 'en';
 
-// The words travel while the store opens.
-void firstBundles(document.documentElement.lang);
 const kiosk = new Kiosk();
 kiosk.flow = flow as unknown as Flow;
 kiosk.tables = tables;
-kiosk.store = await openStore();
+kiosk.openStore = openStore;
 kiosk.loadWords = async (language, all) =>
   wordsOf(language, [...(await firstBundles(language)), ...(all ? await otherBundles(language) : [])]);
 kiosk.loadShop = async () => (await import('./load-shop.ts')).loadShop(kiosk.store);
 kiosk.loadRest = async () => (await import('./rest.ts')).loadRest(kiosk.store);
 document.body.append(kiosk);
-void import('./times.ts').then(({ keepTimes }) => keepTimes(kiosk));
+void Promise.all([import('./times.ts'), kiosk.ready]).then(([{ keepTimes }]) => keepTimes(kiosk));

@@ -51,6 +51,8 @@ export class Kiosk extends LightElement {
   @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) tables!: Tables;
   @property({ attribute: false }) store!: Store;
+  /** Opens the store where it is not given: the welcome does not wait for it. */
+  @property({ attribute: false }) openStore: (() => Promise<Store>) | undefined;
   /** The words of a language: of the interview alone, or of everything. */
   @property({ attribute: false }) loadWords!: (language: string, all: boolean) => Promise<Words>;
   /** What only the result needs, loaded while the customer answers. */
@@ -73,6 +75,7 @@ export class Kiosk extends LightElement {
 
   private draft: DraftKeeper<unknown> | undefined;
   private preparing: Promise<void> | undefined;
+  private booted: Promise<void> = Promise.resolve();
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
   private lastTap: Tap | undefined;
@@ -94,7 +97,8 @@ export class Kiosk extends LightElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    void this.boot();
+    this.booted = this.boot();
+    void this.settleIn();
     this.letGoTimer = setInterval(() => void this.letGo(), LET_GO_EVERY);
   }
 
@@ -131,12 +135,24 @@ export class Kiosk extends LightElement {
   }
 
   private async boot(): Promise<void> {
-    this.machine = interviewMachine(this.flow, this.tables);
+    const opening = this.openStore?.();
     this.words = await this.loadWords(document.documentElement.lang, false);
     setDisplay({ language: this.words.language, direction: this.words.direction });
+    if (opening) this.store = await opening;
+    this.machine = interviewMachine(this.flow, this.tables);
     this.noteCode = this.standingNote;
     await this.offerDraft();
     this.begin(this.opening ?? FRESH);
+  }
+
+  /** The store is open and the machine runs. */
+  get ready(): Promise<void> {
+    return this.booted;
+  }
+
+  /** What can wait until the welcome stands. */
+  private async settleIn(): Promise<void> {
+    await this.booted;
     if (!this.opening) await quiet();
     await loadLaterScreens();
     if (this.opening) await this.prepare();
@@ -210,6 +226,7 @@ export class Kiosk extends LightElement {
   }
 
   private async start(): Promise<void> {
+    await this.booted;
     this.resumable = undefined;
     this.noteCode = this.standingNote;
     this.draft = this.freshDraft();
@@ -299,7 +316,8 @@ export class Kiosk extends LightElement {
 
   protected override render() {
     const { words } = this;
-    const context = this.interview.actor?.getSnapshot().context;
+    // The welcome stands before the store is open and the machine made.
+    const context = this.interview.actor?.getSnapshot().context ?? (this.opening ? undefined : FRESH);
     if (!words || !context) return nothing;
     if (this.bench && this.rest) {
       return html`<lw-bench
