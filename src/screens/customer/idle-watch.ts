@@ -62,7 +62,11 @@ export class IdleWatch extends LightElement {
 
   protected override render() {
     if (this.idle.actor?.getSnapshot().value !== 'warning') return nothing;
-    const stay = () => this.idle.actor?.send({ type: 'stir' });
+    // Closed, not just taken away: closing gives the focus back to where it was.
+    const stay = () => {
+      this.querySelector('dialog')?.close();
+      this.idle.actor?.send({ type: 'stir' });
+    };
     return html`<dialog class="idle" aria-labelledby="idle-title" @cancel=${(event: Event) => {
       event.preventDefault();
       stay();

@@ -40,6 +40,12 @@ function ticketByClock(): TicketName {
   return { word: TICKET_WORDS[0], number: now.getHours() * 60 + now.getMinutes() };
 }
 
+/** No draft is kept past the day it was begun on. */
+const isOtherDay = (moment: string): boolean => {
+  const begun = new Date(moment);
+  return !Number.isNaN(begun.getTime()) && begun.toDateString() !== new Date().toDateString();
+};
+
 /** How often visits are looked through for those whose time is over, milliseconds. Our choice. */
 const LET_GO_EVERY = 60_000;
 
@@ -193,6 +199,7 @@ export class Kiosk extends LightElement {
       });
       return;
     }
+    if (isOtherDay(String(startedAt ?? ''))) return void this.draft.finish().catch(() => undefined);
     // A visit broken off at its result goes on from review: nothing was lost, and nothing need be said.
     if (restored.findings.some(({ code }) => code !== 'saved-place-moved')) this.noteCode = 'draft-changed';
     this.resumable = restored.value;
@@ -346,7 +353,8 @@ export class Kiosk extends LightElement {
         <main class="page" data-place=${context.at}>${this.place(context, words)}</main>
       </div>
       ${
-        context.at === 'welcome'
+        // Answers that wait to be carried on are watched too: whoever gave them may be gone.
+        context.at === 'welcome' && !this.resumable
           ? nothing
           : html`<lw-idle-watch .words=${words} .times=${this.idleTimes} @wiped=${() => this.wipe('idle')}></lw-idle-watch>`
       }`;

@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { CardFacts } from '../../card/card.ts';
 import type { Shop } from '../../card/shop.ts';
@@ -36,6 +36,20 @@ export class Outcome extends LightElement {
   override connectedCallback(): void {
     super.connectedCallback();
     if (this.step === 'working') void this.work();
+  }
+
+  /** A card on the screen follows a change of language; what it says stays the same. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get('words');
+    if (this.step === 'card' && before && before.language !== this.words.language) void this.drawTwin();
+  }
+
+  private async drawTwin(): Promise<void> {
+    try {
+      this.twin = await this.line.twin(this.order(this.printHealth));
+    } catch (reason) {
+      this.fail(reason);
+    }
   }
 
   private order(printHealth: boolean): CardOrder {
@@ -89,12 +103,8 @@ export class Outcome extends LightElement {
   private async makeCard(printHealth: boolean): Promise<void> {
     this.printHealth = printHealth;
     this.saved = false;
-    try {
-      this.twin = await this.line.twin(this.order(printHealth));
-      this.go('card');
-    } catch (reason) {
-      this.fail(reason);
-    }
+    await this.drawTwin();
+    if (this.step !== 'failed') this.go('card');
   }
 
   private async save(): Promise<void> {
