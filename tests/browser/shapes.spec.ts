@@ -1,0 +1,265 @@
+import { expect, type Page, test } from '@playwright/test';
+import { stopNow } from './by-keyboard.ts';
+import { openState, SCREEN_STATES } from './screens.ts';
+
+/** One of each kind of page: what the rest are made of. */
+const KINDS = [
+  'welcome',
+  'welcome-draft',
+  'ask-reason',
+  'ask-activity',
+  'activity-search',
+  'ask-floors',
+  'ask-place-rules',
+  'size-other-unit',
+  'signs-confirm',
+  'ask-liking',
+  'body-marked',
+  'why-we-ask',
+  'start-over',
+  'idle-warning',
+  'review',
+  'result-pairs',
+  'result-two-pairs',
+  'result-refer-now',
+  'result-no-pairs',
+  'print-health',
+  'card',
+  'handed',
+];
+const CUSTOMERS = SCREEN_STATES.map(({ id }) => id);
+
+test.use({ reducedMotion: 'reduce' });
+
+test('the kinds of page looked at here are listed states', () => {
+  expect(KINDS.filter((id) => !CUSTOMERS.includes(id))).toEqual([]);
+});
+
+/** What sticks out sideways: the page itself, and what is wider than the screen or cut off by it. */
+const sideways = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const wide = document.documentElement.clientWidth;
+    const page =
+      document.documentElement.scrollWidth > wide ? [`the page is ${document.documentElement.scrollWidth}`] : [];
+    const out = [...document.querySelectorAll('main *, aside *, dialog *')].filter((element) => {
+      const { left, right, width, height } = element.getBoundingClientRect();
+      const seen = width > 1 && height > 1 && !element.closest('.visually-hidden, svg');
+      return seen && (left < -1 || right > wide + 1);
+    });
+    return [
+      ...page,
+      ...out.map(
+        (element) =>
+          `${element.localName}.${element.className} ends at ${Math.round(element.getBoundingClientRect().right)}`,
+      ),
+    ];
+  });
+
+/** The faults of each page, found by one look at each. */
+async function each(page: Page, states: readonly string[], look: () => Promise<readonly string[]>, language = 'en') {
+  const found: Record<string, readonly string[]> = {};
+  for (const state of states) {
+    await openState(page, state, language);
+    const faults = await look();
+    if (faults.length > 0) found[state] = faults;
+  }
+  return found;
+}
+
+for (const [name, size, language, states] of [
+  ['320 px wide', { width: 320, height: 640 }, 'en', KINDS],
+  ['320 px wide in German', { width: 320, height: 640 }, 'de', KINDS.filter((_, at) => at % 2 === 0)],
+  ['at 200 % of 1280 px', { width: 640, height: 400 }, 'en', KINDS],
+  ['upright', { width: 800, height: 1280 }, 'de', KINDS.filter((_, at) => at % 3 === 0)],
+  ['on the smallest tablet', { width: 768, height: 1024 }, 'en', KINDS.filter((_, at) => at % 3 === 1)],
+  ['lying', { width: 1280, height: 800 }, 'de', KINDS.filter((_, at) => at % 3 === 2)],
+] as const) {
+  test.describe(name, () => {
+    test.use({ viewport: size });
+    test(`${name} nothing scrolls sideways or is cut off`, async ({ page }) => {
+      expect(await each(page, states, () => sideways(page), language)).toEqual({});
+    });
+  });
+}
+
+test('with larger text nothing scrolls sideways, and the text is larger', async ({ page }) => {
+  await openState(page, 'ask-liking');
+  const size = () => page.locator('#ask').evaluate((heading) => Number.parseFloat(getComputedStyle(heading).fontSize));
+  const before = await size();
+  await page.getByRole('button', { name: 'Larger text' }).tap();
+  expect(await size()).toBeCloseTo(before * 1.25, 0);
+  const large = async () => {
+    await page.locator('html').evaluate((root) => root.setAttribute('data-text', 'large'));
+    return sideways(page);
+  };
+  expect(
+    await each(
+      page,
+      KINDS.filter((_, at) => at % 2 === 1),
+      large,
+    ),
+  ).toEqual({});
+});
+
+test('a planted wide thing is found at 320 px', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await openState(page, 'review');
+  expect(await sideways(page)).toEqual([]);
+  await page
+    .locator('main')
+    .evaluate((main) => main.append(Object.assign(document.createElement('pre'), { textContent: 'w'.repeat(80) })));
+  expect((await sideways(page)).join()).toContain('the page is');
+});
+
+const TARGET = 56;
+const SMALLEST_TYPE = 20;
+/** What a finger aims at and what an eye reads, where smaller than design section 10 has it. */
+const tooSmall = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(
+    ([target, type]) => {
+      const seen = (element: Element): boolean => {
+        const { width, height } = element.getBoundingClientRect();
+        return width > 1 && height > 1 && !element.closest('.visually-hidden');
+      };
+      const box = (element: Element) => (element.closest('label') ?? element).getBoundingClientRect();
+      const controls = [...document.querySelectorAll('button, input, select, summary, a[href]')].filter(seen);
+      const low = controls.filter((control) => box(control).height < target - 0.5 || box(control).width < target - 0.5);
+      const texts = [...document.querySelectorAll('main *, aside *, dialog *')].filter(
+        (element) =>
+          seen(element) &&
+          !element.closest('svg') &&
+          [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim()),
+      );
+      const small = texts.filter((element) => Number.parseFloat(getComputedStyle(element).fontSize) < type - 0.01);
+      const name = (element: Element) =>
+        `${element.localName}.${element.className} ${element.textContent?.trim().slice(0, 20)}`;
+      return [
+        ...low.map(
+          (element) => `target ${Math.round(box(element).width)}×${Math.round(box(element).height)} ${name(element)}`,
+        ),
+        ...small.map((element) => `type ${getComputedStyle(element).fontSize} ${name(element)}`),
+      ];
+    },
+    [TARGET, SMALLEST_TYPE] as const,
+  );
+
+for (const [name, viewport] of [
+  ['lying', { width: 1280, height: 800 }],
+  ['upright', { width: 800, height: 1280 }],
+] as const) {
+  test(`${name}, every target is at least ${TARGET} px and all type at least ${SMALLEST_TYPE} px`, async ({ page }) => {
+    await page.setViewportSize(viewport);
+    expect(await each(page, KINDS, () => tooSmall(page))).toEqual({});
+  });
+}
+
+test('a planted small button and small print are found', async ({ page }) => {
+  await openState(page, 'ask-reason');
+  await page.locator('main').evaluate((main) => {
+    const button = Object.assign(document.createElement('button'), { textContent: 'x' });
+    main.append(button);
+  });
+  const found = (await tooSmall(page)).join();
+  expect(found).toContain('target');
+  expect(found).toContain('type 13');
+});
+
+test('in forced colours every choice keeps an edge, what is chosen differs, and the focus is seen', async ({
+  page,
+}) => {
+  await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
+  await openState(page, 'ask-place-rules');
+  const choice = page.locator('.choice').first();
+  const look = () =>
+    choice.evaluate((element) => {
+      const { borderStyle, borderWidth, outlineStyle, borderColor } = getComputedStyle(element);
+      return { borderStyle, borderWidth, outlineStyle, borderColor };
+    });
+  const before = await look();
+  expect(before).toMatchObject({ borderStyle: 'solid', borderWidth: '2px', outlineStyle: 'none' });
+  const mark = () => choice.locator('input').evaluate((input) => getComputedStyle(input, '::after').content);
+  expect(await mark()).toBe('none');
+  await choice.tap();
+  expect(await look()).not.toEqual(before);
+  expect(await mark()).not.toBe('none');
+  await page.keyboard.press('Tab');
+  expect(await stopNow(page)).toMatchObject({ ring: true });
+  await openState(page, 'body-marked');
+  const fills = await page
+    .locator('.spot .ring')
+    .evaluateAll((rings) => rings.map((ring) => getComputedStyle(ring).fill));
+  expect(new Set(fills).size, 'marked places differ from the others').toBe(2);
+});
+
+const moving = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const all = document.getAnimations();
+    return all.filter((animation) => Number(animation.effect?.getComputedTiming().duration ?? 0) > 0).length;
+  });
+/** Steps on, and catches what the new page sets in motion before it can come to rest. */
+const stepAndLook = async (page: Page): Promise<number> => {
+  await openState(page, 'ask-reason');
+  await page.evaluate(() => {
+    document.documentElement.dataset['moved'] = '0';
+    addEventListener('animationstart', ({ elapsedTime, target }) => {
+      const { animationDuration } = getComputedStyle(target as Element);
+      if (Number.parseFloat(animationDuration) > 0) document.documentElement.dataset['moved'] = String(1 + elapsedTime);
+    });
+  });
+  await page.locator('.choice').first().tap();
+  await expect(page.locator('lw-question')).toHaveAttribute('data-question', 'shelf');
+  await page.waitForTimeout(200);
+  return Number(await page.locator('html').getAttribute('data-moved')) + (await moving(page));
+};
+
+test('nothing moves for somebody who asked for less motion', async ({ page }) => {
+  expect(await stepAndLook(page)).toBe(0);
+});
+
+test('for others a new page arrives with a small movement', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
+  await openState(page, 'ask-reason');
+  expect(await page.locator('lw-question').evaluate((element) => getComputedStyle(element).animationDuration)).toBe(
+    '0.12s',
+  );
+});
+
+for (const [name, viewport] of [
+  ['lying', { width: 1280, height: 800 }],
+  ['low', { width: 1024, height: 600 }],
+  ['upright', { width: 800, height: 1280 }],
+] as const) {
+  test(`${name}, no stop of the keyboard is hidden, though the foot of the result stays put`, async ({ page }) => {
+    await page.setViewportSize(viewport);
+    const hidden: string[] = [];
+    for (const state of ['result-two-pairs', 'review', 'ask-activity']) {
+      await openState(page, state);
+      for (let stops = 0; stops < 60; stops += 1) {
+        await page.keyboard.press('Tab');
+        const stop = await stopNow(page);
+        if (!stop) break;
+        if (!stop.clear || !stop.ring) hidden.push(`${state}: ${stop.name}`);
+      }
+    }
+    expect(hidden).toEqual([]);
+  });
+}
+
+test('a planted stop under the sticky foot is found', async ({ page }) => {
+  await openState(page, 'result-two-pairs');
+  await page.locator('.sticky').evaluate((foot) => {
+    const { top, left } = foot.getBoundingClientRect();
+    const button = Object.assign(document.createElement('button'), { textContent: 'under' });
+    for (const [name, value] of Object.entries({
+      position: 'fixed',
+      top: `${top + 4}px`,
+      left: `${left + 4}px`,
+      width: '60px',
+    })) {
+      button.style.setProperty(name, value);
+    }
+    foot.before(button);
+    button.focus();
+  });
+  expect(await stopNow(page)).toMatchObject({ name: 'under', clear: false });
+});
