@@ -12,7 +12,7 @@ import { twinPage } from '../card/twin.ts';
 import { cardOfLine, lineOf } from '../pipeline.ts';
 import type { Finding } from '../units/result.ts';
 import type { Words } from '../words/words.ts';
-import { isFolder, readText, writeWhole } from './files.ts';
+import { isFolder, jsonIn, readText, writeWhole } from './files.ts';
 import { fontsOnDisk } from './fonts-on-disk.ts';
 import { loadKnowledge, loadStock, loadVisit } from './load.ts';
 import { dateOf, FLAG, type Given, readOptions, TEXT } from './options.ts';
@@ -26,16 +26,17 @@ import { wordsOnDisk } from './words-on-disk.ts';
 const OPTIONS = ['stock', 'out', 'format', 'language', 'date', 'ticket', 'shop', 'origin', 'copy'];
 
 /**
- * `fit card <answers.json…> --stock <stock.csv> --out card.pdf|folder …`: a card for each visit. All answers are read
- * before the first card is written, so that a bad file leaves nothing behind.
+ * `fit card <answers.json…|folder> --stock <stock.csv> --out card.pdf|folder …`: a card for each visit; a folder stands
+ * for the answers in it. All answers are read before the first card is written, so that a bad file leaves nothing behind.
  */
 export async function card(args: readonly string[]): Promise<Said> {
   const given = readOptions(args, { ...Object.fromEntries(OPTIONS.map((name) => [name, TEXT])), html: FLAG });
-  if (given.files.length === 0) throw usage('answers-missing');
+  const files = given.files.flatMap((path) => (isFolder(path) ? jsonIn(path) : [path]));
+  if (files.length === 0) throw usage('answers-missing');
   const out = given.needed('out');
   const ending = given.flag('html') ? '.html' : '.pdf';
   const intoFolder = isFolder(out) || !out.endsWith(ending);
-  if (given.files.length > 1 && !intoFolder) throw usage('many-need-folder', out);
+  if (files.length > 1 && !intoFolder) throw usage('many-need-folder', out);
 
   const shop = shopOf(given.text('shop') ?? DEMO_SHOP);
   const template = templateOf(given.text('format') ?? shop.cardFormat);
@@ -43,7 +44,7 @@ export async function card(args: readonly string[]): Promise<Said> {
   const copy = copyOf(given);
   const knowledge = loadKnowledge();
   const { stock, findings: inStock } = loadStock(given.needed('stock'), `${date}T08:00:00`);
-  const visits = given.files.map((path) => ({ path, ...loadVisit(path, knowledge) }));
+  const visits = files.map((path) => ({ path, ...loadVisit(path, knowledge) }));
   const fonts = fontsOnDisk();
   const pictures = picturesOnDisk();
   const findings: Finding[] = inStock.map((finding) => ({ ...finding, severity: 'note' }));

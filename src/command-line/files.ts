@@ -33,7 +33,8 @@ export function writeWhole(path: string, content: string | Uint8Array): void {
   }
 }
 
-const jsonIn = (folder: string): readonly string[] =>
+/** The JSON files of a folder, in order; none where there is no such folder. */
+export const jsonIn = (folder: string): readonly string[] =>
   isFolder(folder)
     ? readdirSync(folder)
         .filter((name) => name.endsWith('.json'))

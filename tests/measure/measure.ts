@@ -7,6 +7,7 @@ import { BROWSER_ARGUMENTS, findBrowser } from '../browser/find-browser.ts';
 import { cardPdf } from './card-pdf.ts';
 import { APART, firstLoad, type Kind } from './first-load.ts';
 import { flowCheckTime, lineUpTimes } from './line-up.ts';
+import { otherWriters } from './other-writers.ts';
 import { openBare, openKiosk } from './sites.ts';
 import { coldStart, tapToNext } from './speed.ts';
 
@@ -70,6 +71,11 @@ try {
   tell('card PDF in Chromium, first', card.first, 'ms', 500);
   tell('card PDF in Chromium, once loaded', card.again, 'ms', 250);
   tell('card PDF, size', card.bytes / 1000, 'kB', 120);
+  told('the same page by others');
+  for (const { name, ms, bytes } of await otherWriters(browser)) {
+    tell(`  ${name}`, ms, 'ms');
+    tell('    its size', bytes / 1000, 'kB');
+  }
 } finally {
   await browser.close();
   await kiosk.close();
