@@ -82,7 +82,7 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { input: ['src/screens/index.html', 'src/screens/states/index.html'] },
+    rolldownOptions: { checks: { pluginTimings: false }, input: ['src/screens/index.html', 'src/screens/states/index.html'] },
   },
   test: {
     root: '.',
