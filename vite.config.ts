@@ -82,7 +82,10 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { checks: { pluginTimings: false }, input: ['src/screens/index.html', 'src/screens/states/index.html'] },
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      input: ['src/screens/index.html', 'src/screens/states/index.html'],
+    },
   },
   test: {
     root: '.',
