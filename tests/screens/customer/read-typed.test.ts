@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readTyped } from '../../../src/screens/customer/questions/read-typed.ts';
+
+/** Ranges of a toy question. */
+const EU = { id: 'eu', from: 16, to: 52 };
+const MM = { id: 'mm', from: 90, to: 330 };
+
+describe('a size as people type it', () => {
+  it('is read as in the examples', () => {
+    expect(readTyped('42 2/3', 'eu', [EU])).toEqual({ value: 42.667 });
+    expect(readTyped('265', 'eu', [EU, MM])).toMatchObject({ code: 'other-unit', data: { other: 'mm' } });
+  });
+
+  it.each([
+    ['42', 42],
+    ['42,5', 42.5],
+    [' 42.5 ', 42.5],
+    ['42½', 42.5],
+    ['42⅔', 42.667],
+    ['EU 42', 42],
+    ['42 eu', 42],
+    ['٤٢٫٥', 42.5],
+  ])('“%s” is understood', (typed, value) => {
+    expect(readTyped(typed, 'eu', [EU, MM])).toEqual({ value });
+  });
+
+  it.each([
+    ['', 'empty', {}],
+    ['   ', 'empty', {}],
+    ['large', 'letters', { typed: 'large' }],
+    ['4.2.5', 'letters', { typed: '4.2.5' }],
+    ['<b>42</b>', 'letters', { typed: '<b>42</b>' }],
+    ['-42', 'letters', { typed: '-42' }],
+    ['7', 'outside', { typed: '7', from: 16, to: 52 }],
+    ['265', 'other-unit', { typed: '265', from: 16, to: 52, other: 'mm' }],
+  ])('“%s” is answered with %s', (typed, code, data) => {
+    expect(readTyped(typed, 'eu', [EU, MM])).toEqual({ code, data });
+  });
+
+  it('nothing typed ever throws, and a value is always in range', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.stringMatching(/^[0-9.,/ ½⅔-]{0,8}$/)), (typed) => {
+        const read = readTyped(typed, 'eu', [EU, MM]);
+        if ('value' in read) expect(read.value >= EU.from && read.value <= EU.to).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
