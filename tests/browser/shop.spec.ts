@@ -181,7 +181,7 @@ test('the shop sets itself up: what is wrong is pointed out, what is saved count
   await tap(page.locator('[data-act="save-settings"]'));
   expect(JSON.parse(await textOf(await saving))).toMatchObject({
     settings: { warning: 25 },
-    shop: { name: 'The <i>Other</i> Yard', languages: ['en'], cardFormat: 'a4' },
+    shop: { name: 'The <i>Other</i> Yard', languages: ['ar', 'en', 'es', 'fr'], cardFormat: 'a4' },
   });
 
   await page.locator('lw-pin-change input[name="old"]').fill('2468');
@@ -191,7 +191,8 @@ test('the shop sets itself up: what is wrong is pointed out, what is saved count
   await expect(page.locator('#pin-said')).toHaveText('The PIN is changed.');
   await tap(page.locator('[data-act="lock"]'));
   await expect(page.locator('lw-welcome')).toContainText('The <i>Other</i> Yard');
-  await expect(page.locator('lw-welcome input[name="language"]')).toHaveCount(1);
+  await expect(page.locator('lw-welcome input[name="language"]')).toHaveCount(4);
+  await expect(page.locator('lw-welcome input[name="language"][value="de"]')).toHaveCount(0);
   await expect(page.locator('.demo-mark')).toHaveCount(0);
   await tap(page.locator('[data-act="staff"]'));
   await page.locator('input[name="pin"]').fill('1357');
