@@ -3,6 +3,9 @@ import { byKeyboard, goesOn, type Stop, stopNow, tabTo, typeByKeyboard } from '.
 import { plain, savedCard } from './pdf-text.ts';
 import { type Act, openCard, storyNamed, walkInterview } from './walk.ts';
 
+// Movement has its own checks; without it no tap waits for a page to come to rest.
+test.use({ reducedMotion: 'reduce' });
+
 /** Counts what a hand on the screen or a mouse would do. */
 async function watchHands(page: Page): Promise<() => Promise<number>> {
   await page.addInitScript(() => {

@@ -2,6 +2,9 @@ import { expect, type Page, test } from '@playwright/test';
 import { storedDraft } from './stored.ts';
 import { flow, openCard, storyNamed, tap, walkInterview, words } from './walk.ts';
 
+// Movement has its own checks; without it no tap waits for a page to come to rest.
+test.use({ reducedMotion: 'reduce' });
+
 const { answers } = storyNamed('netball-old-sprain');
 const html = (page: Page) => page.locator('html');
 const heading = (page: Page) => page.getByRole('heading', { level: 1 });

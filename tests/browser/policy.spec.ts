@@ -4,6 +4,9 @@ import { savedCard } from './pdf-text.ts';
 import { openState } from './screens.ts';
 import { openCard, storyNamed, tap, walkInterview } from './walk.ts';
 
+// Movement has its own checks; without it no tap waits for a page to come to rest.
+test.use({ reducedMotion: 'reduce' });
+
 const fixture = (name: string): string => readFileSync(new URL(`./fixtures/${name}`, import.meta.url), 'utf8');
 const policyOf = (page: Page): Promise<string | null> =>
   page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');

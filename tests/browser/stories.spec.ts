@@ -9,6 +9,7 @@ import { flow, openCard, storyNamed, tap, walkInterview } from './walk.ts';
 
 // One worker takes this file from top to bottom, so that one table of all walks is written at its end.
 test.describe.configure({ mode: 'default' });
+test.use({ reducedMotion: 'reduce' });
 
 const SHOP = 'The Invented Shoe Yard';
 const walks: { name: string; screens: number; taps: number }[] = [];
