@@ -25,17 +25,23 @@ export async function openStore(): Promise<Store> {
 }
 
 function browserStore(database: IDBPDatabase): Store {
+  // Committed in the same breath: left to itself the browser waits for the page to hear of each write first, and a page
+  // that is busy painting the next question hears late.
   const write = (area: Area) => database.transaction(area, 'readwrite', { durability: 'strict' });
   return {
     lasting: true,
     get: <T>(area: Area, key: string) => database.get(area, key) as Promise<T | undefined>,
     put: async (area, key, value) => {
       const work = write(area);
-      await Promise.all([work.store.put(value, key), work.done]);
+      const put = work.store.put(value, key);
+      work.commit();
+      await Promise.all([put, work.done]);
     },
     delete: async (area, key) => {
       const work = write(area);
-      await Promise.all([work.store.delete(key), work.done]);
+      const gone = work.store.delete(key);
+      work.commit();
+      await Promise.all([gone, work.done]);
     },
     all: <T>(area: Area) => database.getAll(area) as Promise<T[]>,
     update: async <T>(area: Area, key: string, change: (old: T | undefined) => T | undefined) => {

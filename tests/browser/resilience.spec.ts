@@ -54,6 +54,10 @@ test('a page loaded anew at every question goes on at the same place with the sa
   await expect(page.locator('lw-review dt')).toHaveCount(passed.length);
 });
 
+/** What stands in the page stands on the glass too: before that no answer is shown as taken. */
+const painted = (page: Page): Promise<void> =>
+  page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+
 const DEATHS = 10;
 /** Kills the browser that runs in this folder of its own, as a tablet that is switched off would. */
 function kill(folder: string): void {
@@ -84,6 +88,7 @@ test('a tablet that dies ten times in mid-interview loses no answer that was sho
     if (here === null) throw new Error('No question is shown');
     await answerQuestion(page, here, answers[here], 'en');
     await page.waitForFunction((was) => !document.querySelector(`[data-question="${was}"]`), here);
+    await painted(page);
     passed.push(here);
   };
   const all = Object.keys(answers).length;
