@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 
@@ -22,6 +22,20 @@ const tables = (): Plugin => ({
       'shoe-kinds': rows('shoe-kinds.json'),
     };
     return `export const tables = ${JSON.stringify(all)};`;
+  },
+});
+
+/** The languages with words, by their own names. Imported as `virtual:language-names`. */
+const languageNames = (): Plugin => ({
+  name: 'lacewing-language-names',
+  resolveId: (id) => (id === 'virtual:language-names' ? '\0virtual:language-names' : undefined),
+  load(id) {
+    if (id !== '\0virtual:language-names') return undefined;
+    const named = readdirSync(new URL('./flows/words/', import.meta.url)).map((language) => {
+      const name = new Intl.DisplayNames([language], { type: 'language' }).of(language) ?? language;
+      return [language, name.charAt(0).toLocaleUpperCase(language) + name.slice(1)];
+    });
+    return `export const languageNames = ${JSON.stringify(Object.fromEntries(named))};`;
   },
 });
 
@@ -74,7 +88,7 @@ export default defineConfig({
   root: 'src/screens',
   base: './',
   publicDir: false,
-  plugins: [tables(), policy(), shopFiles()],
+  plugins: [tables(), languageNames(), policy(), shopFiles()],
   worker: { format: 'es', plugins: () => [tables()] },
   build: {
     outDir: process.env['LACEWING_DIST'] ?? '../../dist',

@@ -4,6 +4,7 @@ import type { Flow } from '../flow/format.ts';
 import { openStore } from '../storage/browser-store.ts';
 import { wordsOf } from '../words/words-of.ts';
 import { Kiosk } from './customer/kiosk.ts';
+import { quiet } from './parts/quiet.ts';
 import { firstBundles, LANGUAGES, otherBundles } from './parts/word-files.ts';
 
 /** The language asked for in the address, or the browser's, or English. */
@@ -21,4 +22,7 @@ kiosk.loadWords = async (language, all) =>
 kiosk.loadShop = async () => (await import('./load-shop.ts')).loadShop(kiosk.store);
 kiosk.loadRest = async () => (await import('./rest.ts')).loadRest(kiosk.store);
 document.body.append(kiosk);
-void Promise.all([import('./times.ts'), kiosk.ready]).then(([{ keepTimes }]) => keepTimes(kiosk));
+void kiosk.ready
+  .then(quiet)
+  .then(() => import('./times.ts'))
+  .then(({ keepTimes }) => keepTimes(kiosk));

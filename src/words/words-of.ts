@@ -38,17 +38,25 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
       throw new Error(`No data for ${placeholder[0]} in "${sentence}" (${language})`);
     },
   });
-  const inDigits = latinDigits(language);
-  const longDate = new Intl.DateTimeFormat(inDigits, { dateStyle: 'long', timeZone: 'UTC' });
+  // Made when first asked for: the first pages hold neither number nor date, and making these takes longer than drawing them.
+  let longDate: Intl.DateTimeFormat | undefined;
   const number = (value: number, fractionDigits?: number): string =>
-    new Intl.NumberFormat(inDigits, {
+    new Intl.NumberFormat(latinDigits(language), {
       minimumFractionDigits: fractionDigits ?? 0,
       maximumFractionDigits: fractionDigits ?? 2,
     }).format(value);
-  // `count` lets a plural be found under its bare key.
+  const at = (key: string): unknown => i18n.getResource(language, FILE, key);
+  // Plural forms stand beside each other as `key_one`, `key_other`. Asking the library for them takes a rule of plurals
+  // out of the browser, which a page without any does not need.
+  const hasPlurals = (key: string): boolean => {
+    const dot = key.lastIndexOf('.');
+    const siblings = at(key.slice(0, Math.max(dot, 0)));
+    const forms = `${key.slice(dot + 1)}_`;
+    return Object.keys(Object(siblings)).some((each) => each.startsWith(forms)) && i18n.exists(key, { count: 0 });
+  };
   const has = (key: string): boolean => {
-    const found: unknown = i18n.getResource(language, FILE, key);
-    return typeof found === 'string' || (typeof found !== 'object' && i18n.exists(key, { count: 0 }));
+    const found = at(key);
+    return typeof found === 'string' || (typeof found !== 'object' && hasPlurals(key));
   };
   const written = (data: WordData): WordData =>
     Object.fromEntries(
@@ -65,7 +73,7 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
     number,
     say(key, data) {
       // Most sentences stand as they are; a page of thirty is spared thirty searches for plurals and placeholders.
-      const plain: unknown = data === undefined ? i18n.getResource(language, FILE, key) : undefined;
+      const plain = data === undefined ? at(key) : undefined;
       if (typeof plain === 'string' && !/\{\{|\$t\(/.test(plain)) return plain;
       if (!has(key)) throw new Error(`No words for "${key}" in "${language}"`);
       if (data?.['count'] === undefined && !i18n.exists(key)) {
@@ -73,6 +81,9 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
       }
       return i18n.t(key, written(data ?? {}));
     },
-    date: (iso) => longDate.format(new Date(`${iso}T00:00:00Z`)),
+    date(iso) {
+      longDate ??= new Intl.DateTimeFormat(latinDigits(language), { dateStyle: 'long', timeZone: 'UTC' });
+      return longDate.format(new Date(`${iso}T00:00:00Z`));
+    },
   };
 }

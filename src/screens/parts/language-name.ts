@@ -1,13 +1,7 @@
-const known = new Map<string, string>();
+import { languageNames } from 'virtual:language-names';
 
 /**
- * A language by its own name: Deutsch, English. Kept once found, since asking the browser costs more than drawing a page.
+ * A language by its own name: Deutsch, English. Asked for when the kiosk is built, since asking the browser costs more
+ * than drawing a page.
  */
-export function languageName(language: string): string {
-  const before = known.get(language);
-  if (before !== undefined) return before;
-  const name = new Intl.DisplayNames([language], { type: 'language' }).of(language) ?? language;
-  const written = name.charAt(0).toLocaleUpperCase(language) + name.slice(1);
-  known.set(language, written);
-  return written;
-}
+export const languageName = (language: string): string => languageNames[language] ?? language;
