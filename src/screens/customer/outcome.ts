@@ -10,6 +10,7 @@ import type { CardOrder } from '../../worker/line-service.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { printPage } from '../parts/print-page.ts';
 import { savePdf } from '../parts/save-pdf.ts';
+import { canSharePdf, sharePdf } from '../parts/share-pdf.ts';
 import '../look/result.css';
 import './result-screen.ts';
 
@@ -30,7 +31,9 @@ export class Outcome extends LightElement {
   @state() private facts: CardFacts | undefined;
   @state() private twin = '';
   @state() private printHealth = false;
-  @state() private saved = false;
+  /** What came of the last tap on the card. */
+  @state() private saying: '' | 'saved' | 'shareFailed' = '';
+  private drawn: Promise<Uint8Array> | undefined;
   private stepBefore: Step = 'result';
 
   override connectedCallback(): void {
@@ -45,6 +48,7 @@ export class Outcome extends LightElement {
   }
 
   private async drawTwin(): Promise<void> {
+    this.drawn = undefined;
     try {
       this.twin = await this.line.twin(this.order(this.printHealth));
     } catch (reason) {
@@ -102,18 +106,37 @@ export class Outcome extends LightElement {
 
   private async makeCard(printHealth: boolean): Promise<void> {
     this.printHealth = printHealth;
-    this.saved = false;
+    this.saying = '';
     await this.drawTwin();
     if (this.step !== 'failed') this.go('card');
   }
 
+  private get fileName(): string {
+    return `${this.ticket.replace(/\s+/g, '-')}.pdf`;
+  }
+
+  /** Drawn once: a share sheet opens only shortly after a tap, and a second tap finds the PDF ready. */
+  private pdf(): Promise<Uint8Array> {
+    this.drawn ??= this.line.pdf(this.order(this.printHealth));
+    return this.drawn;
+  }
+
   private async save(): Promise<void> {
     try {
-      const bytes = await this.line.pdf(this.order(this.printHealth));
-      savePdf(bytes, `${this.ticket.replace(/\s+/g, '-')}.pdf`);
-      this.saved = true;
+      savePdf(await this.pdf(), this.fileName);
+      this.saying = 'saved';
     } catch (reason) {
       this.fail(reason);
+    }
+  }
+
+  private async share(): Promise<void> {
+    this.saying = '';
+    try {
+      await sharePdf(await this.pdf(), this.fileName);
+    } catch (reason) {
+      console.error(reason);
+      this.saying = 'shareFailed';
     }
   }
 
@@ -187,17 +210,18 @@ export class Outcome extends LightElement {
   }
 
   private card() {
+    // The font of the drawn card has no letters that run right to left: such a card is printed as a page.
+    const drawable = this.words.direction !== 'rtl';
     return html`<div class="head">
         <h1 id="ask" tabindex="-1">${this.say('cardTitle')}</h1>
         <p class="lead">${this.say('cardLead')}</p>
       </div>
       <div class="foot">
-        ${
-          // The font of the drawn card has no letters that run right to left: such a card is printed as a page.
-          this.words.direction === 'rtl' ? nothing : this.button('save', () => this.save(), true)
-        }${this.button('print', () => printPage(this.twin), this.words.direction === 'rtl')}
+        ${drawable ? this.button('save', () => this.save(), true) : nothing}
+        ${this.button('print', () => printPage(this.twin), !drawable)}
+        ${drawable && canSharePdf() ? this.button('share', () => this.share()) : nothing}
         ${this.button('hand', () => this.askHand())}${this.button('done', () => this.go('handed'))}
-        <p role="status">${this.saved ? this.say('saved') : nothing}</p>
+        <p role="status">${this.saying && this.say(this.saying)}</p>
       </div>
       <iframe class="twin" title=${this.say('preview')} src=${blobOf(this.twin)} sandbox="allow-same-origin" @load=${whole}></iframe>
       <div class="foot">${this.button('back', () => this.go('result'))}</div>`;
