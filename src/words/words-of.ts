@@ -40,11 +40,18 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
   });
   // Made when first asked for: the first pages hold neither number nor date, and making these takes longer than drawing them.
   let longDate: Intl.DateTimeFormat | undefined;
-  const number = (value: number, fractionDigits?: number): string =>
-    new Intl.NumberFormat(latinDigits(language), {
-      minimumFractionDigits: fractionDigits ?? 0,
-      maximumFractionDigits: fractionDigits ?? 2,
-    }).format(value);
+  const numbers = new Map<number | undefined, Intl.NumberFormat>();
+  const numbersOf = (fractionDigits: number | undefined): Intl.NumberFormat => {
+    const made =
+      numbers.get(fractionDigits) ??
+      new Intl.NumberFormat(latinDigits(language), {
+        minimumFractionDigits: fractionDigits ?? 0,
+        maximumFractionDigits: fractionDigits ?? 2,
+      });
+    numbers.set(fractionDigits, made);
+    return made;
+  };
+  const number = (value: number, fractionDigits?: number): string => numbersOf(fractionDigits).format(value);
   const at = (key: string): unknown => i18n.getResource(language, FILE, key);
   // Plural forms stand beside each other as `key_one`, `key_other`. Asking the library for them takes a rule of plurals
   // out of the browser, which a page without any does not need.

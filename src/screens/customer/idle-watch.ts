@@ -9,6 +9,8 @@ import { LightElement } from '../parts/light-element.ts';
 /** A minute and a half of quiet, then half a minute to answer. Common practice; WCAG 2.2.1 asks for 20 seconds at least. */
 export const IDLE_TIMES: IdleTimes = { quiet: 90_000, warning: 30_000 };
 const STIRS = ['pointerdown', 'keydown', 'input'] as const;
+/** One stir in so many milliseconds is enough to see that somebody is there. Our choice. */
+const STIR_EVERY = 1000;
 
 /** Asks whether somebody is still there; tells the kiosk to wipe when nobody answers. */
 @customElement('lw-idle-watch')
@@ -27,7 +29,11 @@ export class IdleWatch extends LightElement {
     () => this.dispatchEvent(new CustomEvent('wiped')),
   );
 
-  private readonly stir = (): void => {
+  private stirredAt = Number.NEGATIVE_INFINITY;
+
+  private readonly stir = ({ timeStamp }: Event): void => {
+    if (timeStamp - this.stirredAt < STIR_EVERY) return;
+    this.stirredAt = timeStamp;
     if (this.idle.actor?.getSnapshot().value === 'active') this.idle.actor.send({ type: 'stir' });
   };
 

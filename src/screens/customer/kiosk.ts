@@ -20,6 +20,7 @@ import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
+import { fetchDrawings } from '../parts/drawing.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
 import { isEcho, type Tap } from '../parts/quick-taps.ts';
@@ -135,7 +136,7 @@ export class Kiosk extends LightElement {
 
   /** Changes whenever other things stand on the screen than before: a step of the interview, or of what follows it. */
   private get pageNow(): string {
-    const place = this.interview.actor?.getSnapshot().context.at ?? '';
+    const place = this.placeNow;
     const shown = this.querySelectorAll('#ask, .in-group, .confirm p, .stub-foot p');
     return [place, ...[...shown].map(({ textContent }) => textContent)].join(' ');
   }
@@ -284,6 +285,12 @@ export class Kiosk extends LightElement {
   private async fetchRest(): Promise<void> {
     const language = this.words?.language ?? document.documentElement.lang;
     await quiet();
+    // Plurals and numbers take their rules from the browser at first use, longer than a page takes to draw.
+    this.words?.say('screen.found', { count: 0 });
+    this.words?.number(0);
+    await quiet();
+    await fetchDrawings('floors');
+    await quiet();
     const rest = await this.loadRest();
     await quiet();
     const words = await this.loadWords(language, true);
@@ -309,16 +316,27 @@ export class Kiosk extends LightElement {
     setDisplay({ language, direction: this.words.direction });
   }
 
+  private get placeNow(): string {
+    return this.interview.actor?.getSnapshot().context.at ?? '';
+  }
+
+  /** Taking away what has the focus makes the browser lay out the page at once, half changed; so the focus goes first. */
+  protected override willUpdate(): void {
+    if (this.placeNow === this.shownPlace || this.shownPlace === '') return;
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+  }
+
   protected override updated(): void {
-    const place = this.interview.actor?.getSnapshot().context.at ?? '';
+    const place = this.placeNow;
     if (place === this.shownPlace) return;
     const first = this.shownPlace === '';
     this.shownPlace = place;
     if (first) return;
-    window.scrollTo(0, 0);
-    void this.updateComplete.then(() =>
-      requestAnimationFrame(() => this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true })),
-    );
+    // With the frame that draws the page: asked for sooner, the page would be laid out twice.
+    requestAnimationFrame(() => {
+      window.scrollTo(0, 0);
+      this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true });
+    });
   }
 
   protected override render() {

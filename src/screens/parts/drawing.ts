@@ -9,6 +9,15 @@ const SETS = {
   feet: () => import('../../drawings/feet.ts'),
 } as const;
 export type DrawingSet = keyof typeof SETS;
+/** Sets already here: a page draws them at once, not in a second round. */
+const loaded = new Map<DrawingSet, Drawings>();
+
+/** Fetches a set before anybody looks at it. */
+export async function fetchDrawings(set: DrawingSet): Promise<Drawings> {
+  const { drawings } = await SETS[set]();
+  loaded.set(set, drawings);
+  return drawings;
+}
 
 /**
  * One of our own line drawings, loaded with the screen that shows it. It repeats what the words beside it say, so
@@ -18,17 +27,22 @@ export type DrawingSet = keyof typeof SETS;
 export class Drawing extends LightElement {
   @property() set: DrawingSet = 'activities';
   @property() name = '';
-  @state() private drawings: Drawings = {};
+  @state() private drawings: Drawings | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.setAttribute('aria-hidden', 'true');
-    void SETS[this.set]().then((loaded) => {
-      this.drawings = loaded.drawings;
+  }
+
+  protected override willUpdate(): void {
+    this.drawings ??= loaded.get(this.set);
+    if (this.drawings) return;
+    void fetchDrawings(this.set).then((drawings) => {
+      this.drawings = drawings;
     });
   }
 
   protected override render() {
-    return html`<span class="drawing" .innerHTML=${this.drawings[this.name] ?? ''}></span>`;
+    return html`<span class="drawing" .innerHTML=${this.drawings?.[this.name] ?? ''}></span>`;
   }
 }
