@@ -13,8 +13,11 @@ export interface DrawnCard {
   readonly missing: readonly string[];
 }
 
-/** A card as a PDF file: words, then places, then ink. Same facts, words, template, fonts and
- * drawings: same bytes. */
+/**
+ * A card as a PDF file: words, then places, then ink. Same facts, words, template, fonts and drawings: same bytes.
+ *
+ * Throws for a language from right to left, which it would draw wrongly: such a card is printed from its reading copy.
+ */
 export async function drawCard(
   facts: CardFacts,
   words: Words,
@@ -22,6 +25,7 @@ export async function drawCard(
   fonts: FontBytes,
   pictures = NO_PICTURES,
 ): Promise<DrawnCard> {
+  if (words.direction === 'rtl') throw new Error(`A card in “${words.language}” is printed from its reading copy`);
   const text = textOf(facts, words, pictures);
   const sheets = layoutCard(text, template, measureOf(fonts));
   const info = { title: `${text.head.shop} · ${text.head.ticket}`, language: words.language, date: facts.date };

@@ -1,7 +1,9 @@
 import { execFileSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
+import { drawCard } from '../../src/card/draw-card.ts';
+import { wordsOnDisk } from '../../src/command-line/words-on-disk.ts';
 import { allText, openPdf, pageText } from './read-pdf.ts';
-import { longFacts, toyFacts, toyPdf, toyWordsOf } from './toy-card.ts';
+import { fonts, longFacts, toyFacts, toyPdf, toyTemplate, toyWordsOf } from './toy-card.ts';
 
 const SLOW = 20_000;
 
@@ -36,6 +38,11 @@ describe('a printed card', () => {
     const { info } = (await pdf.getMetadata()) as { info: { Title?: string; Language?: string } };
     expect(info.Title).toContain('maple 14');
     expect(info.Language).toBe('de');
+  });
+
+  it('is refused, not drawn wrongly, in a language from right to left', async () => {
+    const drawn = drawCard(toyFacts, wordsOnDisk('ar'), toyTemplate('a5'), fonts);
+    await expect(drawn).rejects.toThrow('reading copy');
   });
 
   it('stays under 120 kB', async () => {

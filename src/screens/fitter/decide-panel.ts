@@ -4,6 +4,7 @@ import type { Copy } from '../../card/card.ts';
 import type { Shop } from '../../card/shop.ts';
 import { afterTryOn } from '../../shortlist/after-try-on.ts';
 import type { Choice } from '../../visit/visit.ts';
+import { rightToLeft } from '../../words/right-to-left.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
@@ -217,13 +218,16 @@ export class DecidePanel extends LightElement {
   private copy(copy: Copy) {
     const language = new Intl.DisplayNames([this.words.language], { type: 'language' });
     const { language: code } = this.order(copy);
+    // The font of the drawn card has no letters that run right to left: such a card is printed as a page.
+    const drawable = !rightToLeft(code);
     const button = (how: 'preview' | 'print' | 'save', main = false) =>
       html`<button type="button" class=${main ? 'button main' : 'button'} data-card=${`${copy}-${how}`} @click=${() => this.make(copy, how)}>
         ${this.say(how)}
       </button>`;
     return html`<div class="line copy" role="group" aria-label=${this.say(`copy-${copy}`)}>
       <p><strong>${this.say(`copy-${copy}`)}</strong> <span class="soft">${language.of(code) ?? code}</span></p>
-      ${button('save', copy === 'customer')}${button('print')}${button('preview')}
+      ${drawable ? button('save', copy === 'customer') : nothing}
+      ${button('print', !drawable && copy === 'customer')}${button('preview')}
     </div>`;
   }
 

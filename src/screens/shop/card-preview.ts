@@ -6,9 +6,13 @@ import type { LineClient } from '../../worker/line-client.ts';
 import type { CardOrder } from '../../worker/line-service.ts';
 import { dayOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { printPage } from '../parts/print-page.ts';
 import { saveFile } from './save-file.ts';
 
-/** A card of an invented visit as this shop would print it: its words on screen, its paper as a PDF to save. */
+/**
+ * A card of an invented visit as this shop would print it: its words on screen, its paper as a PDF to save, or printed
+ * as a page where the language runs right to left, which the PDF's font cannot.
+ */
 @customElement('lw-card-preview')
 export class CardPreview extends LightElement {
   @property({ attribute: false }) words!: Words;
@@ -47,7 +51,7 @@ export class CardPreview extends LightElement {
     };
   }
 
-  private async make(how: 'show' | 'save'): Promise<void> {
+  private async make(how: 'show' | 'save' | 'print'): Promise<void> {
     this.saying = this.say('drawing');
     try {
       const order = await this.order();
@@ -56,8 +60,11 @@ export class CardPreview extends LightElement {
         saveFile(new Blob([pdf as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }), `${order.format}.pdf`);
       } else {
         const page = await this.line.twin(order);
-        this.drop();
-        this.shown = URL.createObjectURL(new Blob([page], { type: 'text/html;charset=utf-8' }));
+        if (how === 'print') printPage(page);
+        else {
+          this.drop();
+          this.shown = URL.createObjectURL(new Blob([page], { type: 'text/html;charset=utf-8' }));
+        }
       }
       this.saying = '';
     } catch (reason) {
@@ -73,7 +80,11 @@ export class CardPreview extends LightElement {
   protected override render() {
     return html`<div class="line">
         <button type="button" class="button" data-act="preview" @click=${() => this.make('show')}>${this.say('show')}</button>
-        <button type="button" class="button" data-act="preview-pdf" @click=${() => this.make('save')}>${this.say('pdf')}</button>
+        ${
+          this.words.direction === 'rtl'
+            ? html`<button type="button" class="button" data-act="preview-print" @click=${() => this.make('print')}>${this.words.say('result.print')}</button>`
+            : html`<button type="button" class="button" data-act="preview-pdf" @click=${() => this.make('save')}>${this.say('pdf')}</button>`
+        }
       </div>
       <p role="status">${this.saying}</p>
       ${this.shown ? html`<iframe class="preview" src=${this.shown} title=${this.say('title')}></iframe>` : nothing}`;
