@@ -84,6 +84,15 @@ const shopFiles = (): Plugin => {
   };
 };
 
+/** Everything that the first page imports, straight or through others, in one file: each file more is one more to wait for. */
+const inFirstLoad = (id: string, importersOf: (id: string) => readonly string[], seen = new Set<string>()): boolean => {
+  if (seen.has(id)) return false;
+  seen.add(id);
+  return (
+    id.endsWith('/src/screens/main.ts') || importersOf(id).some((importer) => inFirstLoad(importer, importersOf, seen))
+  );
+};
+
 export default defineConfig({
   root: 'src/screens',
   base: './',
@@ -99,6 +108,16 @@ export default defineConfig({
     rolldownOptions: {
       checks: { pluginTimings: false },
       input: ['src/screens/index.html', 'src/screens/states/index.html'],
+      output: {
+        codeSplitting: {
+          groups: [
+            {
+              name: (id, chunking) =>
+                inFirstLoad(id, (each) => chunking.getModuleInfo(each)?.importers ?? []) ? 'first' : null,
+            },
+          ],
+        },
+      },
     },
   },
   test: {
