@@ -66,7 +66,7 @@ function stub(text: CardText): string {
   const code = codePiece(text.code, 40, { module: 0.6, least: 0.5 });
   const boxes = fetch.boxes.map(
     (box) =>
-      `<li><strong>${escaped(box.letter)}: ${apart(box.label)}</strong>${box.next ? `, ${apart(box.next)}` : ''}, <strong>${apart(box.shelf)}</strong><br><small>${[box.name, box.others].filter(Boolean).map(apart).join(' · ')}</small></li>`,
+      `<li><strong>${escaped(box.letter)}: ${apart(box.label)}</strong>${box.next ? ` · ${apart(box.next)}` : ''} · <strong>${apart(box.shelf)}</strong><br><small>${[box.name, box.others].filter(Boolean).map(apart).join(' · ')}</small></li>`,
   );
   return `<header class="card-stub">
 ${head.copySays ? `<p class="card-copy"><strong>${escaped(head.copySays)}</strong></p>` : ''}
@@ -142,7 +142,7 @@ function size({ size: said }: CardText): string {
   const rows = said.rows.map(({ name, value }) => `<div><dt>${escaped(name)}</dt><dd>${apart(value)}</dd></div>`);
   const feet = said.foot
     ? [said.foot.left, said.foot.right].flatMap((foot) =>
-        foot ? [`${foot.name}: ${[foot.length, foot.ball].filter(Boolean).join(', ')}`] : [],
+        foot ? [`${foot.name}: ${[foot.length, foot.ball].filter(Boolean).join(' · ')}`] : [],
       )
     : [];
   return `${h2(said.heading)}${rows.length > 0 ? `<dl class="card-size">${rows.join('')}</dl>` : ''}${feet.length > 0 ? items(feet) : ''}${said.notes.map(p).join('')}`;

@@ -1,3 +1,4 @@
+import { listText } from '../units/list-text.ts';
 import type { Condition } from './condition.ts';
 import type { FlowWords } from './flow-words.ts';
 import type { PlainCondition } from './holds.ts';
@@ -32,7 +33,10 @@ function plainWords(plain: PlainCondition, prefix: string, words: FlowWords, nam
   const value = (each: string | number | boolean) => naming.value(plain.of, each);
   if ('is' in plain) return words.say(`${prefix}is`, { of, value: value(plain.is) });
   if ('anyOf' in plain) {
-    const values = plain.anyOf.map((each) => words.say('map.quoted', { value: value(each) })).join(', ');
+    const values = listText(
+      plain.anyOf.map((each) => words.say('map.quoted', { value: value(each) })),
+      words.language,
+    );
     return words.say(`${prefix}any-of`, { of, values });
   }
   if ('includes' in plain) return words.say(`${prefix}includes`, { of, value: value(plain.includes) });

@@ -1,7 +1,8 @@
 import type { AttributeKey } from '../../attributes/attributes.ts';
 import { sayValue } from '../../attributes/say-value.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
-import type { Bench, BenchReason } from '../card.ts';
+import type { Bench, BenchNeed, BenchReason } from '../card.ts';
 import type { BenchText } from './card-text.ts';
 import { backingText } from './cautions-text.ts';
 import { mustText } from './must-text.ts';
@@ -17,9 +18,7 @@ export function benchText(bench: Bench, currency: string, words: Words): BenchTe
       name: words.say(`card.strip.${need.attribute}.name`),
       range: idealText(need.attribute, need.ideal, currency, words),
       why: words.say('card.bench.why', {
-        numbers: [...new Set(need.reasons.map((reason) => rules.indexOf(reason.rule) + 1))]
-          .sort((one, other) => one - other)
-          .join(', '),
+        numbers: listText(numbersOf(need, rules).map(String), words.language),
       }),
     })),
     reasons: {
@@ -31,7 +30,11 @@ export function benchText(bench: Bench, currency: string, words: Words): BenchTe
       items: bench.musts.map((must) =>
         words.say('card.bench.must', {
           must: mustText(must.attribute, must.value, currency, words),
-          from: must.from.map((from) => fromText(from, words)).join(', '),
+          from: listText(
+            must.from.map((from) => fromText(from, words)),
+            words.language,
+            'and',
+          ),
         }),
       ),
     },
@@ -53,6 +56,10 @@ export function benchText(bench: Bench, currency: string, words: Words): BenchTe
   };
 }
 
+/** The numbers of a need's reasons, as they stand below. */
+const numbersOf = ({ reasons }: BenchNeed, rules: readonly string[]): readonly number[] =>
+  [...new Set(reasons.map((reason) => rules.indexOf(reason.rule) + 1))].sort((one, other) => one - other);
+
 /** A wanted range as a fitter says it: "medium to soft", "4 mm to 8 mm". */
 function idealText(key: AttributeKey, [from, to]: readonly [number, number], currency: string, words: Words): string {
   const low = sayValue(words, key, tenth(from), currency);
@@ -73,7 +80,7 @@ function reasonGroups(bench: Bench, words: Words): readonly ReasonGroup[] {
   const groups = new Map<string, BenchReason[]>();
   for (const rule of new Set(all.map((reason) => reason.rule))) {
     const uses = all.filter((reason) => reason.rule === rule);
-    const from = [...new Set(uses.map((use) => fromText(use.from, words)))].join(', ');
+    const from = listText([...new Set(uses.map((use) => fromText(use.from, words)))], words.language, 'and');
     groups.set(from, [...(groups.get(from) ?? []), ...uses.slice(0, 1)]);
   }
   return [...groups].map(([from, uses]) => ({ from, uses }));

@@ -23,5 +23,5 @@ function stockTime(facts: CardFacts, words: Words): string {
   const [day = '', clock = ''] = facts.stockAsOf.split('T');
   const time = clock.slice(0, 5);
   if (day === facts.date && time) return time;
-  return time ? `${words.date(day)}, ${time}` : words.date(day);
+  return time ? `${words.date(day)} · ${time}` : words.date(day);
 }

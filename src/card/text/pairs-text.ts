@@ -1,3 +1,4 @@
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { CardBox, CardFacts, CardLineUp, CardPair } from '../card.ts';
 import type { FetchBox, FetchText, LineUpText, PairText } from './card-text.ts';
@@ -23,7 +24,7 @@ function fetchBox(pair: CardPair, words: Words): readonly FetchBox[] {
   const next = more.map((box) => {
     const label = labelsOf(box, words)[0] ?? '';
     const shelf = words.say('card.fetch.shelf', { place: box.place });
-    return words.say('card.fetch.then', { label: box.place === first.place ? label : `${label}, ${shelf}` });
+    return words.say('card.fetch.then', { label: box.place === first.place ? label : `${label} · ${shelf}` });
   });
   return [
     {
@@ -31,7 +32,7 @@ function fetchBox(pair: CardPair, words: Words): readonly FetchBox[] {
       name: pair.name,
       label: labels[0] ?? pair.name,
       shelf: words.say('card.fetch.shelf', { place: first.place }),
-      ...(next.length > 0 ? { next: next.join(', ') } : {}),
+      ...(next.length > 0 ? { next: listText(next, words.language) } : {}),
       others: [...labels.slice(1), ...(first.width ? [words.say(`card.width.${first.width}`)] : [])].join(' · '),
     },
   ];
@@ -102,7 +103,9 @@ function pairText(pair: CardPair, words: Words): PairText {
     reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
     misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
     notes: [...(pair.lastPair ? [words.say('card.fetch.last')] : [])],
-    ...(unknown.length > 0 ? { unknown: words.say('card.pair.unknown', { what: unknown.join(', ') }) } : {}),
+    ...(unknown.length > 0
+      ? { unknown: words.say('card.pair.unknown', { what: listText(unknown, words.language) }) }
+      : {}),
     but: words.say('card.pair.but'),
   };
 }

@@ -1,4 +1,5 @@
 import { attribute } from '../../attributes/table.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { CardFacts, Strip } from '../card.ts';
 import type { StripsText, StripText } from './card-text.ts';
@@ -27,7 +28,7 @@ function stripText(strip: Strip, words: Words): StripText {
     low,
     high,
     ...(strip.missing.length > 0
-      ? { missing: words.say('card.strips.missing', { letters: lettersText(strip.missing, words) }) }
+      ? { missing: words.say('card.strips.missing', { letters: listText(strip.missing, words.language, 'and') }) }
       : {}),
     ...(strip.wanted && isMeasured(strip) ? { figures: rangeText(strip.attribute, strip.wanted, words) } : {}),
     spoken: spoken(strip, low, high, words),
@@ -46,12 +47,6 @@ function rangeText(key: Strip['attribute'], [from, to]: readonly [number, number
     to: write(to),
     unit: words.say(`card.unit.${unit}`),
   });
-}
-
-export function lettersText(letters: readonly string[], words: Words): string {
-  const last = letters.at(-1) ?? '';
-  if (letters.length < 2) return last;
-  return words.say('card.letters.and', { first: letters.slice(0, -1).join(', '), last });
 }
 
 function spoken(strip: Strip, low: string, high: string, words: Words): string {

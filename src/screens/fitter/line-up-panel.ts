@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { easeInText } from '../../card/text/ease-in-text.ts';
 import type { LineUp } from '../../shortlist/shortlist.ts';
 import type { BoxMark } from '../../stock/today.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine, FoundShoe } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
@@ -160,7 +161,7 @@ export class LineUpPanel extends LightElement {
     const { entry, letter, fails } = pair;
     const { shoe, easeIn } = entry;
     const said = new Set(entry.misgivings.map(({ code }) => code));
-    const unknown = entry.unknown.filter((key) => !said.has(`${key}-unknown`));
+    const unknown = entry.unknown.filter((key) => !said.has(`${key}-unknown`)).map((key) => needName(key, words));
     const fits = fails?.map((must) =>
       must === 'size'
         ? words.say('lacks.must.size')
@@ -169,7 +170,7 @@ export class LineUpPanel extends LightElement {
     return html`<li class="pair" data-shoe=${shoe.id}>
       <h3><span class="letter">${letter}</span> <span>${shoe.name}</span></h3>
       <p class="soft">${words.say(`part.${entry.part}`)}</p>
-      ${fits && fits.length > 0 ? html`<p><strong>${this.say('fails', { what: fits.join(', ') })}</strong></p>` : nothing}
+      ${fits && fits.length > 0 ? html`<p><strong>${this.say('fails', { what: listText(fits, words.language, 'and') })}</strong></p>` : nothing}
       <ul class="boxes">
         ${entry.boxes.slice(0, 2).map(
           ({ box }, at) => html`<li>
@@ -189,7 +190,7 @@ export class LineUpPanel extends LightElement {
             html`<li><span class="but">${words.say('card.pair.but')}</span><span>${words.say(`misgiving.${code}`)}</span></li>`,
         )}
       </ul>
-      ${unknown.length > 0 ? html`<p class="soft small">${words.say('card.pair.unknown', { what: unknown.map((key) => needName(key, words)).join(', ') })}</p>` : nothing}
+      ${unknown.length > 0 ? html`<p class="soft small">${words.say('card.pair.unknown', { what: listText(unknown, words.language) })}</p>` : nothing}
       ${easeIn ? this.easeIn(pair) : nothing}
       ${this.asking === shoe.id ? this.askAside(shoe.id) : this.pairButtons(shoe.id, shoe.name)}
     </li>`;

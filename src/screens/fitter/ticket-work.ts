@@ -6,6 +6,7 @@ import type { Tables } from '../../flow/options.ts';
 import type { Observation } from '../../observation/observation.ts';
 import type { Box } from '../../stock/shoe.ts';
 import type { Store } from '../../storage/store.ts';
+import { listText } from '../../units/list-text.ts';
 import type { TryOn } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
@@ -133,7 +134,7 @@ export class TicketWork extends LightElement {
     const { words, kept } = this;
     const { waiting } = kept;
     if (kept.lost.length > 0) {
-      return html`<p class="said" role="status">${words.say('bench.note.stock-changed', { shoes: kept.lost.join(', ') })}</p>`;
+      return html`<p class="said" role="status">${words.say('bench.note.stock-changed', { shoes: listText(kept.lost, words.language, 'and') })}</p>`;
     }
     if (!kept.noteCode) return nothing;
     return html`<div class="said" role="alert">

@@ -1,5 +1,6 @@
 import type { Answer, BodyMap, Quantity } from '../../flow/answers.ts';
 import type { Question } from '../../flow/format.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import { optionLabel } from './option-labels.ts';
 
@@ -41,7 +42,7 @@ export function answerText(question: Question, answer: Answer, words: Words): st
       return join(
         Object.entries(answer as BodyMap).map(([region, mark]) => {
           const seen = words.say(mark.seen ? 'screen.review.seen' : 'screen.review.notSeen');
-          return `${words.say(`question.${question.id}.region.${region}`)} (${words.say(`screen.when.${mark.when}`)}, ${seen})`;
+          return `${words.say(`question.${question.id}.region.${region}`)} (${listText([words.say(`screen.when.${mark.when}`), seen], words.language)})`;
         }),
       );
   }

@@ -95,7 +95,7 @@ export class BoxesPanel extends LightElement {
   private row({ box, name, shelf }: FoundBox) {
     const { words } = this;
     const own = this.marks.filter((mark) => mark.box === box.id);
-    const what = `${name}, ${labelsText(box, words)}`;
+    const what = `${name} · ${labelsText(box, words)}`;
     const act = (wish: MarkWish['what'], label: string, look = 'button') => html`<button
       type="button"
       class=${look}

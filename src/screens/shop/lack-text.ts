@@ -46,7 +46,7 @@ function sizeText(what: string, words: Words): string {
   const key = `stock.shelf.${shelf}`;
   if (!words.has(key)) return what;
   const size = label === '?' ? words.say('shop.lacks.size-unknown') : words.say('card.label.eu', { label });
-  return `${words.say(key)}, ${size}`;
+  return `${words.say(key)} · ${size}`;
 }
 
 const spoken = (key: string, otherwise: string, words: Words): string => (words.has(key) ? words.say(key) : otherwise);

@@ -235,7 +235,7 @@ export class SettingsForm extends LightElement {
 
   private paper({ width, height, black }: CardFormat): string {
     const size = height === 'auto' ? this.say('paper-roll', { width }) : this.say('paper', { width, height });
-    return black ? `${size}, ${this.say('paper-black')}` : size;
+    return black ? `${size} · ${this.say('paper-black')}` : size;
   }
 
   /** Offered only where the mark stands: a shop that loads its own stock takes it off. */
