@@ -12,6 +12,7 @@ import { pairsOf } from './pairs.ts';
 import { healthSources, onlyHealth, openVisit } from './private.ts';
 import type { Shop } from './shop.ts';
 import { stripsOf } from './strips.ts';
+import { withKit } from './task-kit.ts';
 import { type TaskGate, tasksOf } from './tasks.ts';
 
 /** What a card needs besides the line itself. */
@@ -69,7 +70,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     strips: stripsOf(drawn, pairs.shoes, shown.facts, fitter),
     tasks:
       profile.outcome === 'shortlist'
-        ? tasksOf(activity?.tasks ?? [], profile.facts, context.gate, { asked, tellsHealth })
+        ? tasksOf(withKit(activity?.tasks ?? [], context.shop.kit), profile.facts, context.gate, { asked, tellsHealth })
         : { gentle: [], moving: [], needsFitter: false },
     ...(profile.outcome === 'refer' ? {} : { size: sizeOf(visit, shown) }),
     cautions,

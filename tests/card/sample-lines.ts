@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { CardFacts, Copy } from '../../src/card/card.ts';
 import { readShop } from '../../src/card/read-shop.ts';
+import type { Shop } from '../../src/card/shop.ts';
 import { loadKnowledge, loadStock, loadVisit } from '../../src/command-line/load.ts';
 import { wordsOnDisk } from '../../src/command-line/words-on-disk.ts';
 import type { Knowledge } from '../../src/flow/knowledge.ts';
@@ -48,11 +49,16 @@ export function sampleLine(story: string): Line {
   return fresh;
 }
 
-export function sampleFacts(story: string, copy: Copy, change: Partial<Line['visit']> = {}): CardFacts {
+export function sampleFacts(
+  story: string,
+  copy: Copy,
+  change: Partial<Line['visit']> = {},
+  shopChange: Partial<Shop> = {},
+): CardFacts {
   const { knowledge, stock } = sharedOnce();
   const line = sampleLine(story);
   return cardOfLine({ ...line, visit: { ...line.visit, ...change } }, knowledge, stock, {
-    shop: shop as NonNullable<typeof shop>,
+    shop: { ...(shop as Shop), ...shopChange },
     date: SAMPLE_DATE,
     ticket: 'maple 14',
     copy,
