@@ -2,19 +2,14 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { createActor } from 'xstate';
 import type { Shop } from '../../card/shop.ts';
-import type { Answer } from '../../flow/answers.ts';
-import type { Flow, Question } from '../../flow/format.ts';
+import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
-import { questionsOf, routeOf } from '../../flow/route.ts';
 import type { IdleTimes } from '../../interview/idle.ts';
 import { FRESH, type InterviewState } from '../../interview/interview-state.ts';
 import { interviewMachine } from '../../interview/machine.ts';
-import { restoredInterview, savedInterview } from '../../interview/saved.ts';
-import { DraftKeeper } from '../../storage/draft.ts';
 import type { Store } from '../../storage/store.ts';
-import { nextTicket, putTicket, TICKET_WORDS, type Ticket } from '../../storage/tickets.ts';
 import { freshVisit } from '../../visit/fresh-visit.ts';
-import type { Hold, Visit } from '../../visit/visit.ts';
+import type { Hold } from '../../visit/visit.ts';
 import { withoutHealth } from '../../visit/without-health.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
@@ -22,35 +17,22 @@ import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { fetchDrawings } from '../parts/drawing.ts';
 import { LightElement } from '../parts/light-element.ts';
-import { offeredWithLabels } from '../parts/option-labels.ts';
 import { isEcho, type Tap } from '../parts/quick-taps.ts';
 import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
+import { interviewPage } from './interview-page.ts';
 import { loadLaterScreens } from './question-screen.ts';
 import './stub.ts';
+import { VisitKeeper } from './visit-keeper.ts';
 import './welcome-screen.ts';
 
 export interface Rest {
   readonly line: LineClient;
   readonly shop: Shop;
 }
-/** Where nothing can be counted, the minute of the day tells tickets apart. */
-function ticketByClock(): TicketName {
-  const now = new Date();
-  return { word: TICKET_WORDS[0], number: now.getHours() * 60 + now.getMinutes() };
-}
-
-/** No draft is kept past the day it was begun on. */
-const isOtherDay = (moment: string): boolean => {
-  const begun = new Date(moment);
-  return !Number.isNaN(begun.getTime()) && begun.toDateString() !== new Date().toDateString();
-};
-
 /** How often visits are looked through for those whose time is over, milliseconds. Our choice. */
 const LET_GO_EVERY = 60_000;
-
-type TicketName = { readonly word: string; readonly number: number };
 
 /** The customer's kiosk, from welcome to the card. It shows what the interview's machine says and keeps no view of its own. */
 @customElement('lw-kiosk')
@@ -71,27 +53,23 @@ export class Kiosk extends LightElement {
   @property({ attribute: false }) idleTimes: IdleTimes = IDLE_TIMES;
 
   @state() private words: Words | undefined;
-  @state() private ticket: TicketName | undefined;
   @state() private noteCode = '';
   @state() private resumable: InterviewState | undefined;
-  @state() private startedAt = '';
   @state() private rest: Rest | undefined;
   @state() private shop: Shop | undefined;
   /** The fitter's screens are in front: with a card's code from the address, or with none. */
   @state() private bench: { readonly code: string } | undefined;
 
-  private draft: DraftKeeper<unknown> | undefined;
+  private keeper: VisitKeeper | undefined;
   private preparing: Promise<void> | undefined;
   private booted: Promise<void> = Promise.resolve();
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
   private lastTap: Tap | undefined;
   private letGoTimer: ReturnType<typeof setInterval> | undefined;
-  /** The store refused to keep something, though it opened. */
-  private refused = false;
   private readonly interview = new ActorController<ReturnType<typeof interviewMachine>>(
     this,
-    ({ context }) => this.save(context),
+    ({ context }) => this.keeper?.save(context),
     () => {
       this.noteCode = 'went-wrong';
     },
@@ -147,8 +125,10 @@ export class Kiosk extends LightElement {
     setDisplay({ language: this.words.language, direction: this.words.direction });
     if (opening) this.store = await opening;
     this.machine = interviewMachine(this.flow, this.tables);
-    this.noteCode = this.standingNote;
-    await this.offerDraft();
+    this.keeper = new VisitKeeper(this.store, this.flow, this.tables);
+    const { interview, note } = await this.keeper.left();
+    this.resumable = interview;
+    this.noteCode = note ?? this.keeper.standingNote;
     this.begin(this.opening ?? FRESH);
   }
 
@@ -186,64 +166,22 @@ export class Kiosk extends LightElement {
     return offered.length > 0 ? offered : LANGUAGES;
   }
 
-  /** A draft of a moment ago is offered, never shown: it may be somebody else's. A damaged one is dropped, and said. */
-  private async offerDraft(): Promise<void> {
-    this.draft = this.freshDraft();
-    const record = await this.draft.load().catch(() => undefined);
-    if (record === undefined) return;
-    const { interview, ticket, startedAt } = Object(record) as Readonly<Record<string, unknown>>;
-    const restored = restoredInterview(this.flow, this.tables, interview);
-    if (!restored.value) {
-      this.noteCode = 'draft-foreign';
-      await this.draft.finish().catch(() => {
-        this.refused = true;
-      });
-      return;
-    }
-    if (isOtherDay(String(startedAt ?? ''))) return void this.draft.finish().catch(() => undefined);
-    // A visit broken off at its result goes on from review: nothing was lost, and nothing need be said.
-    if (restored.findings.some(({ code }) => code !== 'saved-place-moved')) this.noteCode = 'draft-changed';
-    this.resumable = restored.value;
-    this.ticket = ticket as TicketName | undefined;
-    this.startedAt = String(startedAt ?? '');
-  }
-
-  private freshDraft(): DraftKeeper<unknown> {
-    return new DraftKeeper(this.store, () => {
-      this.refused = true;
-    });
-  }
-
-  /** What every welcome says until the page is loaded anew: that nothing can be kept on this tablet. */
-  private get standingNote(): string {
-    return this.store.lasting && !this.refused ? '' : 'no-storage';
-  }
-
   private begin(from: InterviewState): void {
     if (!this.machine) return;
     this.interview.follow(createActor(this.machine, { input: from }));
   }
 
-  private save(context: InterviewState): void {
-    if (context.at === 'welcome' || !this.draft) return;
-    this.draft.save({
-      interview: savedInterview(this.flow, context),
-      ticket: this.ticket,
-      startedAt: this.startedAt,
-    });
-  }
-
   private async start(): Promise<void> {
     await this.booted;
     this.resumable = undefined;
-    this.noteCode = this.standingNote;
-    this.draft = this.freshDraft();
-    this.startedAt = new Date().toISOString();
+    this.noteCode = this.keeper?.standingNote ?? '';
+    this.keeper?.begin();
     this.interview.actor?.send({ type: 'start' });
-    this.ticket = await nextTicket(this.store, this.startedAt.slice(0, 10)).catch(() => ticketByClock());
+    await this.keeper?.count();
     // The first record went without its ticket: the page came before the counting.
     const context = this.interview.actor?.getSnapshot().context;
-    if (context) this.save(context);
+    if (context) this.keeper?.save(context);
+    this.requestUpdate();
     void this.prepare();
   }
 
@@ -257,13 +195,9 @@ export class Kiosk extends LightElement {
   /** Ends this visit on this screen: the draft is flushed, then cleared, and the next customer finds the welcome. */
   private async wipe(noteCode = ''): Promise<void> {
     // Whatever becomes of the store, the next customer must not find this one's answers on the screen.
-    await this.draft?.finish().catch(() => {
-      this.refused = true;
-    });
-    this.draft = this.freshDraft();
-    this.ticket = undefined;
+    await this.keeper?.end();
     this.resumable = undefined;
-    this.noteCode = noteCode || this.standingNote;
+    this.noteCode = noteCode || (this.keeper?.standingNote ?? '');
     this.begin(FRESH);
   }
 
@@ -362,7 +296,7 @@ export class Kiosk extends LightElement {
           .flow=${this.flow}
           .words=${words}
           .at=${context.at}
-          .ticket=${context.at === 'welcome' ? undefined : this.ticket}
+          .ticket=${context.at === 'welcome' ? undefined : this.keeper?.ticket}
           .demo=${this.shop?.demo === true}
           .languages=${this.offeredLanguages}
           @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
@@ -392,41 +326,13 @@ export class Kiosk extends LightElement {
         @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
       ></lw-welcome>`;
     }
-    const route = routeOf(this.flow, context.answers);
-    if (context.at === 'review') {
-      return html`<lw-review
-          class="page-in"
-          .flow=${this.flow}
-          .route=${route}
-          .words=${words}
-          @change-answer=${(event: CustomEvent<string>) => this.interview.actor?.send({ type: 'change', question: event.detail })}
-        ></lw-review>
-        <div class="foot">
-          ${this.backButton('review', words)}
-          <button type="button" class="button main" @click=${() => this.interview.actor?.send({ type: 'finish' })}>
-            ${words.say('screen.review.finish')}
-          </button>
-        </div>`;
-    }
     if (context.at === 'finished') return this.outcome(context, words);
-    const question = questionsOf(this.flow).find(({ id }) => id === context.at);
-    return question ? this.questionPage(question, context, words) : nothing;
-  }
-
-  private questionPage(question: Question, context: InterviewState, words: Words) {
-    const { answers } = routeOf(this.flow, context.answers);
-    const answer: Answer | undefined = context.answers[question.id];
-    return html`<lw-question
-        class="page-in"
-        data-question=${question.id}
-        .question=${question}
-        .answer=${answer}
-        .offered=${offeredWithLabels(question, this.tables, answers, words)}
-        .words=${words}
-        .back=${this.backButton(question.id, words)}
-        @answered=${(event: CustomEvent<{ value: Answer }>) =>
-          this.interview.actor?.send({ type: 'answer', question: question.id, value: event.detail.value })}
-      ></lw-question>`;
+    return interviewPage(context, {
+      flow: this.flow,
+      tables: this.tables,
+      words,
+      send: (event) => this.interview.actor?.send(event),
+    });
   }
 
   private outcome(context: InterviewState, words: Words) {
@@ -441,39 +347,16 @@ export class Kiosk extends LightElement {
       .line=${this.rest.line}
       .shop=${this.rest.shop}
       .ticket=${this.ticketText}
-      @worked=${(event: CustomEvent<Hold>) => this.keep(withoutHealth(visit, event.detail, this.flow), false)}
-      @hand=${(event: CustomEvent<boolean>) => this.keep({ ...visit, printHealth: event.detail }, true)}
+      @worked=${(event: CustomEvent<Hold>) => this.keeper?.hand(withoutHealth(visit, event.detail, this.flow), false)}
+      @hand=${(event: CustomEvent<boolean>) => this.keeper?.hand({ ...visit, printHealth: event.detail }, true)}
       @change=${() => this.begin({ ...context, at: 'review', changing: false })}
       @done=${() => this.wipe()}
     ></lw-outcome>`;
   }
 
   private get ticketText(): string {
-    return this.ticket ? `${this.ticket.word} ${this.ticket.number}` : '';
-  }
-
-  /** Puts the visit among the day's tickets: without health answers, unless the customer hands them to the fitter. */
-  private async keep(visit: Visit, handed: boolean): Promise<void> {
-    if (!this.ticket) return;
-    const ticket: Ticket = {
-      ...this.ticket,
-      id: this.ticketText,
-      startedAt: this.startedAt,
-      finishedAt: new Date().toISOString(),
-      state: 'waiting',
-      handed,
-      visit,
-      revision: 0,
-    };
-    await putTicket(this.store, ticket).catch(() => {
-      this.refused = true;
-    });
-  }
-
-  private backButton(question: string, words: Words) {
-    return html`<button type="button" class="button" @click=${() => this.interview.actor?.send({ type: 'back', question })}>
-      ${words.say('screen.back')}
-    </button>`;
+    const ticket = this.keeper?.ticket;
+    return ticket ? `${ticket.word} ${ticket.number}` : '';
   }
 
   private noteText(words: Words): string {

@@ -1,0 +1,127 @@
+import type { Flow } from '../../flow/format.ts';
+import type { Tables } from '../../flow/options.ts';
+import type { InterviewState } from '../../interview/interview-state.ts';
+import { restoredInterview, savedInterview } from '../../interview/saved.ts';
+import { DraftKeeper } from '../../storage/draft.ts';
+import type { Store } from '../../storage/store.ts';
+import { nextTicket, putTicket, TICKET_WORDS, type Ticket } from '../../storage/tickets.ts';
+import type { Visit } from '../../visit/visit.ts';
+
+export type TicketName = Pick<Ticket, 'word' | 'number'>;
+
+/**
+ * What this tablet keeps of the visit on its screen: the draft while the customer answers, the ticket it stands under,
+ * and whether the store refused any of it. It never stops a visit: what cannot be kept is said at the next welcome.
+ */
+export class VisitKeeper {
+  readonly #store: Store;
+  readonly #flow: Flow;
+  readonly #tables: Tables;
+  #draft: DraftKeeper<unknown>;
+  #ticket: TicketName | undefined;
+  #startedAt = '';
+  #refused = false;
+
+  constructor(store: Store, flow: Flow, tables: Tables) {
+    this.#store = store;
+    this.#flow = flow;
+    this.#tables = tables;
+    this.#draft = this.#freshDraft();
+  }
+
+  get ticket(): TicketName | undefined {
+    return this.#ticket;
+  }
+
+  /** What every welcome says until the page is loaded anew: that nothing can be kept on this tablet. */
+  get standingNote(): '' | 'no-storage' {
+    return this.#store.lasting && !this.#refused ? '' : 'no-storage';
+  }
+
+  /** An interview of a moment ago, to be offered and never shown: it may be somebody else's. A damaged one is dropped, and said. */
+  async left(): Promise<{ readonly interview?: InterviewState; readonly note?: 'draft-foreign' | 'draft-changed' }> {
+    const record = await this.#draft.load().catch(() => undefined);
+    if (record === undefined) return {};
+    const { interview, ticket, startedAt } = Object(record) as Readonly<Record<string, unknown>>;
+    const restored = restoredInterview(this.#flow, this.#tables, interview);
+    if (!restored.value) {
+      await this.#draft.finish().catch(this.#note);
+      return { note: 'draft-foreign' };
+    }
+    if (isOtherDay(String(startedAt ?? ''))) {
+      await this.#draft.finish().catch(this.#note);
+      return {};
+    }
+    this.#ticket = ticket as TicketName | undefined;
+    this.#startedAt = String(startedAt ?? '');
+    // A visit broken off at its result goes on from review: nothing was lost, and nothing need be said.
+    const changed = restored.findings.some(({ code }) => code !== 'saved-place-moved');
+    return { interview: restored.value, ...(changed ? { note: 'draft-changed' } : {}) };
+  }
+
+  begin(): void {
+    this.#draft = this.#freshDraft();
+    this.#ticket = undefined;
+    this.#startedAt = new Date().toISOString();
+  }
+
+  /** Counts the visit that has begun among the day's; resolves once its ticket stands. */
+  async count(): Promise<void> {
+    this.#ticket = await nextTicket(this.#store, this.#startedAt.slice(0, 10)).catch(ticketByClock);
+  }
+
+  /** Queues the interview as it stands; returns at once. */
+  save(context: InterviewState): void {
+    if (context.at === 'welcome') return;
+    this.#draft.save({
+      interview: savedInterview(this.#flow, context),
+      ticket: this.#ticket,
+      startedAt: this.#startedAt,
+    });
+  }
+
+  /** Puts the finished visit among the day's tickets. */
+  async hand(visit: Visit, handed: boolean): Promise<void> {
+    if (!this.#ticket) return;
+    const { word, number } = this.#ticket;
+    const ticket: Ticket = {
+      id: `${word} ${number}`,
+      word,
+      number,
+      startedAt: this.#startedAt,
+      finishedAt: new Date().toISOString(),
+      state: 'waiting',
+      handed,
+      visit,
+      revision: 0,
+    };
+    await putTicket(this.#store, ticket).catch(this.#note);
+  }
+
+  /** Forgets the visit: the draft is flushed, then cleared. */
+  async end(): Promise<void> {
+    await this.#draft.finish().catch(this.#note);
+    this.#draft = this.#freshDraft();
+    this.#ticket = undefined;
+  }
+
+  readonly #note = (): void => {
+    this.#refused = true;
+  };
+
+  #freshDraft(): DraftKeeper<unknown> {
+    return new DraftKeeper(this.#store, this.#note);
+  }
+}
+
+/** Where nothing can be counted, the minute of the day tells tickets apart. */
+function ticketByClock(): TicketName {
+  const now = new Date();
+  return { word: TICKET_WORDS[0], number: now.getHours() * 60 + now.getMinutes() };
+}
+
+/** No draft is kept past the day it was begun on. */
+function isOtherDay(moment: string): boolean {
+  const begun = new Date(moment);
+  return !Number.isNaN(begun.getTime()) && begun.toDateString() !== new Date().toDateString();
+}
