@@ -4,6 +4,7 @@ import { check } from './check.ts';
 import { map } from './map.ts';
 import { profile } from './profile.ts';
 import { Refusal, usage } from './refusal.ts';
+import { rules } from './rules.ts';
 import type { Said } from './said.ts';
 import { sayFinding } from './say-findings.ts';
 import { shortlist } from './shortlist.ts';
@@ -11,11 +12,13 @@ import { size } from './size.ts';
 import { stock } from './stock.ts';
 import { wordsOnDisk } from './words-on-disk.ts';
 
-const COMMANDS = { check, map, stock, size, profile, shortlist, card } as const;
+const COMMANDS = { check, map, rules, stock, size, profile, shortlist, card } as const;
 const USAGE = `fit check [flow folder] [--paths] [--json]
 fit map [flow folder] --out map.svg
+fit rules [flow folder] [--json]
 fit stock <stock.csv> [--json]
-fit size --left 262 --right 265 [--ball …] [--girth …] [--width …] [--shelf men|women|junior] [--activity …] [--json]
+fit size --left 262 --right 265 [--ball …] [--girth …] [--width …] [--shelf men|women|junior] [--activity …]
+         [--checked] [--json]
 fit profile <answers.json> [--why] [--json]
 fit shortlist <answers.json> --stock <stock.csv> [--json]
 fit card <answers.json…> --stock <stock.csv> --out card.pdf|folder [--format a5] [--language en] [--date 2026-11-25]

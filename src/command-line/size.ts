@@ -1,4 +1,5 @@
-import { sizeOf } from '../sizing/size-of.ts';
+import { type SizeReport, sizeOf } from '../sizing/size-of.ts';
+import type { Finding } from '../units/result.ts';
 import type { Words } from '../words/words.ts';
 import { loadKnowledge } from './load.ts';
 import { FLAG, readOptions, TEXT } from './options.ts';
@@ -8,10 +9,14 @@ import { sayFinding } from './say-findings.ts';
 
 const SHELVES = ['men', 'women', 'junior', 'any'] as const;
 
-/** `fit size --left 262 --right 265 [--ball …] [--girth …] [--shelf …] [--activity …] [--json]`: what to fetch, and why. */
+/**
+ * `fit size --left 262 --right 265 [--ball …] [--girth …] [--shelf …] [--activity …] [--checked] [--json]`: what to
+ * fetch, and why. `--checked` says that feet far apart were measured again and are so.
+ */
 export function size(args: readonly string[], words: Words): Said {
   const options = ['left', 'right', 'ball', 'girth', 'width', 'shelf', 'activity', 'age'];
-  const given = readOptions(args, { ...Object.fromEntries(options.map((name) => [name, TEXT])), json: FLAG });
+  const texts = Object.fromEntries(options.map((name) => [name, TEXT]));
+  const given = readOptions(args, { ...texts, checked: FLAG, json: FLAG });
   const left = given.number('left');
   const right = given.number('right');
   if (left === undefined && right === undefined) throw usage('option-missing', '--left or --right');
@@ -24,11 +29,12 @@ export function size(args: readonly string[], words: Words): Said {
     ball: given.number('ball'),
     girth: given.number('girth'),
     width: given.number('width'),
+    ...(given.flag('checked') ? { checked: true } : {}),
     ...(shelf ? { shelf } : {}),
     ...(given.text('age') ? { ageBand: given.text('age') } : {}),
     ...(activity ? { activityRoom: activity.toeRoom.range } : {}),
   } as Parameters<typeof sizeOf>[2]);
-  if (report.findings.some(({ severity }) => severity === 'error')) throw new Refusal(report.findings);
+  if (report.findings.some(isError)) throw new Refusal(refusalOf(report.findings));
   if (given.flag('json')) return { text: json(report), findings: [] };
   const { footLength, doubt, toeRoom, innerLength, findings } = report;
   const lines = [
@@ -45,7 +51,31 @@ export function size(args: readonly string[], words: Words): Said {
       usMen: report.usMen ?? '',
       usWomen: report.usWomen ?? '',
     })}`,
-    ...findings.map((finding) => sayFinding(finding, words)),
+    ...widthLines(report, words),
+    ...(report.also ?? []).map(
+      ({ system, label, why }) =>
+        `${words.say('size.also.say', { system: words.say(`unit.${system}`), label })} (${words.say(`size.also.${why}`)})`,
+    ),
+    ...findings.filter(({ code }) => code !== 'feet-far-apart').map((finding) => sayFinding(finding, words)),
   ];
   return { text: `${lines.join('\n')}\n`, findings: [] };
+}
+
+const isError = ({ severity }: Finding): boolean => severity === 'error';
+
+/** Only what refused it, since "not measured yet" misleads somebody who did; feet far apart with the way on. */
+const refusalOf = (findings: readonly Finding[]): readonly Finding[] =>
+  findings
+    .filter(isError)
+    .flatMap((finding) =>
+      finding.code === 'feet-far-apart'
+        ? [finding, { code: 'feet-checked-option', severity: 'note' as const, value: '--checked' }]
+        : [finding],
+    );
+
+function widthLines({ width }: SizeReport, words: Words): readonly string[] {
+  if (width === undefined) return [];
+  const z = words.say(`measure.size.z-${width.by}`, { z: words.number(Math.round(width.z * 100) / 100) });
+  const letter = width.letter === undefined ? '' : ` · ${words.say('measure.size.letter')} ${width.letter}`;
+  return [`${words.say('measure.size.width')}: ${words.say(`size.width.${width.word}`)} (${z})${letter}`];
 }

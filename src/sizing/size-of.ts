@@ -12,6 +12,8 @@ export interface SizeOptions extends Pick<SizeInput, 'activityRoom' | 'ageBand' 
   readonly width?: number | undefined;
   readonly posture?: Feet['posture'] | undefined;
   readonly sock?: Feet['sock'] | undefined;
+  /** Feet far apart were measured again and are so. */
+  readonly checked?: boolean | undefined;
 }
 
 /**
@@ -21,7 +23,7 @@ export interface SizeOptions extends Pick<SizeInput, 'activityRoom' | 'ageBand' 
  * //   toeRoom: [10, 15], innerLength: [275, 280], findings: [], … }
  */
 export function sizeOf(left: number | undefined, right: number | undefined, options: SizeOptions = {}): SizeReport {
-  const { ball, girth, width, posture = 'standing', sock = 'worn-sock', ...rest } = options;
+  const { ball, girth, width, posture = 'standing', sock = 'worn-sock', checked, ...rest } = options;
   const detail = { ballLength: ball, ballGirth: girth, width };
   const onLeft = right === undefined || (left !== undefined && left > right);
   const feet: Feet = {
@@ -29,6 +31,7 @@ export function sizeOf(left: number | undefined, right: number | undefined, opti
     right: given({ length: right, ...(onLeft ? {} : detail) }),
     posture,
     sock,
+    ...(checked === undefined ? {} : { checked }),
   };
   return reportOf(sizeAdvice({ feet, ...rest }));
 }

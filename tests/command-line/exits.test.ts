@@ -77,3 +77,37 @@ describe('a foot length', () => {
     expect([code, JSON.parse(out).footLength]).toEqual([0, 262.5]);
   });
 });
+
+describe('two feet 40 mm apart', () => {
+  const APART = ['size', '--left', '225', '--right', '265'];
+
+  it('are refused, with what to do and no size', async () => {
+    const { code, out, err } = await command(...APART);
+    expect([code, out]).toEqual([1, '']);
+    expect(err.trim().split('\n')).toEqual([
+      'The two feet are 40 mm apart. Please measure both again.',
+      'note: Measured again, and they are so? Then add --checked.',
+    ]);
+  });
+
+  it('are sized by the longer once somebody says that they were checked', async () => {
+    const { code, out } = await command(...APART, '--checked');
+    expect(code).toBe(0);
+    expect(out).toContain('Longer foot: 265 mm');
+    expect(out).toContain('Your right foot is 40 mm longer.');
+    expect(out).not.toContain('measure both again');
+    expect(JSON.parse((await command(...APART, '--checked', '--json')).out).difference).toBe(40);
+  });
+});
+
+it('size explains itself in one screen: what it rests on, width, and what some makers print instead', async () => {
+  const { out } = await command('size', '--left', '262', '--right', '266.7', '--girth', '255', '--shelf', 'men');
+  for (const said of ['Longer foot: 266.7 mm, give or take 1', 'Room at the toes: 10 to 15 mm', 'EU 42']) {
+    expect(out).toContain(said);
+  }
+  expect(out).toContain('Width: middling for its length (z 0.54, by girth) · Japanese girth letter EE');
+  expect(out).toContain('Some makers label this EU 42.5. (worked out from the last, not the foot)');
+  expect(out).toContain('Your right foot is 4.7 mm longer.');
+  // A terminal of 24 lines (common practice).
+  expect(out.split('\n').length).toBeLessThanOrEqual(24);
+});
