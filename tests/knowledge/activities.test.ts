@@ -5,21 +5,7 @@ import { score } from '../../src/shortlist/scored.ts';
 import type { Shoe } from '../../src/stock/shoe.ts';
 import { MAIN } from '../profile/main-knowledge.ts';
 import { profileOfAnswers } from '../profile/toy-visit.ts';
-
-const TWELVE = [
-  'road-running',
-  'trail-running',
-  'rope-skipping',
-  'lifting',
-  'volleyball',
-  'netball',
-  'tennis',
-  'dance-fitness',
-  'hill-walking',
-  'everyday-walking',
-  'standing-work',
-  'mixed-circuit',
-];
+import { TWELVE } from '../stories/twelve-activities.ts';
 
 const doing = (activity: string, more: Answers = {}) =>
   profileOfAnswers({ reason: 'worn-out', activity, 'second-activity': 'none', signs: ['none'], ...more }, MAIN);

@@ -2,21 +2,7 @@ import { expect, it } from 'vitest';
 import { lineOf } from '../../src/pipeline.ts';
 import type { Visit } from '../../src/visit/visit.ts';
 import { knowledge, stock } from './told.ts';
-
-const TWELVE = [
-  'road-running',
-  'trail-running',
-  'rope-skipping',
-  'lifting',
-  'volleyball',
-  'netball',
-  'tennis',
-  'dance-fitness',
-  'hill-walking',
-  'everyday-walking',
-  'standing-work',
-  'mixed-circuit',
-];
+import { TWELVE } from './twelve-activities.ts';
 
 /** One customer, twelve activities; everything else answered the same, invented. */
 const doing = (activity: string): Visit => ({

@@ -1,12 +1,5 @@
-/** Hands a PDF to the browser as a download, by Blob: windows opened by a script are blocked on kiosks. */
-export function savePdf(bytes: Uint8Array, name: string): void {
-  const url = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), LONG_ENOUGH);
-}
+import { saveFile } from './save-file.ts';
 
-/** Milliseconds a browser may take to start a download. From memory. */
-const LONG_ENOUGH = 60_000;
+/** Hands a PDF to the browser as a download. */
+export const savePdf = (bytes: Uint8Array, name: string): void =>
+  saveFile(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }), name);

@@ -7,7 +7,7 @@ import type { CardOrder } from '../../worker/line-service.ts';
 import { dayOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { printPage } from '../parts/print-page.ts';
-import { saveFile } from './save-file.ts';
+import { saveFile } from '../parts/save-file.ts';
 
 /**
  * A card of an invented visit as this shop would print it: its words on screen, its paper as a PDF to save, or printed

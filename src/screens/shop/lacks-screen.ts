@@ -9,11 +9,11 @@ import type { LineClient } from '../../worker/line-client.ts';
 import { dayOf } from '../fitter/day.ts';
 import { GAPS_TALLY, SIZES_TALLY } from '../fitter/tally.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { saveFile } from '../parts/save-file.ts';
 import { bar } from './bar.ts';
 import { lackText } from './lack-text.ts';
 import { lacksList } from './lacks-list.ts';
 import { listStyle } from './list-style.ts';
-import { saveFile } from './save-file.ts';
 
 interface Suggested extends OffsetSuggestion {
   readonly name: string;

@@ -5,8 +5,8 @@ import { readSettingsFile, type Settings, type SettingsFile, writeSettingsFile }
 import type { Finding, Reading } from '../../units/result.ts';
 import type { Words } from '../../words/words.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { saveFile } from '../parts/save-file.ts';
 import { findingText } from './finding-text.ts';
-import { saveFile } from './save-file.ts';
 
 /** A settings file is a few kilobytes, with a drawing some tens. Our choice, in bytes. */
 const LARGEST = 1_000_000;
