@@ -21,10 +21,10 @@ export interface PrintedSize {
 /** A foot gauge is read to a millimetre (common practice). */
 const GAUGE = 1;
 /**
- * Doubt from how the foot stood. From no load to two feet a foot of a person 1.7 m tall lengthens 2.7 mm, and half a
- * millimetre more on one foot (Xiong 2009, per cent of stature): a seated foot reads short by up to that.
+ * Doubt from how the foot stood. From no load to two feet a foot of a person 1.7 m tall lengthens 2.7 mm, and 0.8 mm
+ * more on one foot of a woman 1.6 m tall (Xiong 2009, per cent of stature): a seated foot reads short by up to that.
  */
-const POSTURE_DOUBT: Readonly<Record<Feet['posture'], number>> = { standing: 0, seated: 2.7, 'one-foot': 0.5 };
+const POSTURE_DOUBT: Readonly<Record<Feet['posture'], number>> = { standing: 0, seated: 2.7, 'one-foot': 0.8 };
 /** A sock's thickness at heel and toe, where it was not the one to be worn (common practice). */
 const SOCK_DOUBT: Readonly<Record<Feet['sock'], number>> = { 'worn-sock': 0, 'thin-sock': 0.5, barefoot: 1 };
 /** The foot that was not measured may be the longer: up to 19 % of people differ by more than 4 mm. */

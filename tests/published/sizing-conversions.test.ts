@@ -169,3 +169,24 @@ describe('lasts and feet (formulas on the last: same articles; values computed)'
     expect(childLast(0) - ukChild.foot(0)).toBeCloseTo(16.93, 2);
   });
 });
+
+describe('the definitions on the last (same articles; US women at the offset read there)', () => {
+  // A last of this many barleycorns, of a foot two barleycorns shorter.
+  test.each([30, 32.5, 35, 38])('%d barleycorns', (corns) => {
+    const foot = ((corns - 2) * 25.4) / 3;
+    expect(uk.exact(foot)).toBeCloseTo(corns - 25, 9);
+    expect(ukChild.exact(foot)).toBeCloseTo(corns - 12, 9);
+    expect(usMen.exact(foot)).toBeCloseTo(corns - 24, 9);
+    expect(usWomen(1).exact(foot)).toBeCloseTo(corns - 23, 9);
+    expect(usWomen(1.5).exact(foot)).toBeCloseTo(corns - 22.5, 9);
+    expect(usChild.exact(foot)).toBeCloseTo(corns - (11 + 2 / 3), 9);
+    const last = foot + 40 / 3;
+    expect(eu.exact(foot)).toBeCloseTo(0.15 * last, 9);
+  });
+
+  // Seen in passing in a table that claims to be ISO's and is not used: ties down (215 is 34, 225 is 35.5). Ours go up.
+  test('a foot between two EU halves gets the larger', () => {
+    expect([eu.size(215), eu.size(225)]).toEqual([34.5, 36]);
+    expect([eu.size(214.9), eu.size(224.9)]).toEqual([34, 35.5]);
+  });
+});

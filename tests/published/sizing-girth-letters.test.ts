@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { chineseSize, parseChinese } from '../../src/sizing/systems/chinese.ts';
-import { GIRTH_LETTERS, girthLetter, japaneseGirth } from '../../src/sizing/systems/japanese.ts';
+import {
+  GIRTH_LETTERS,
+  girthLetter,
+  japaneseGirth,
+  parseJapanese,
+  printJapanese,
+} from '../../src/sizing/systems/japanese.ts';
 
 describe('JIS S 5037 girths and letters, as reprinted on Japanese pages that agree with one another', () => {
   // Read. The sources print the girth of a length and letter.
@@ -45,6 +51,29 @@ describe('JIS S 5037 girths and letters, as reprinted on Japanese pages that agr
     expect(japaneseGirth(255, 'E', 'men') - japaneseGirth(250, 'E', 'men')).toBeCloseTo(3, 9);
     expect(japaneseGirth(250, 'EE', 'men') - japaneseGirth(250, 'E', 'men')).toBe(6);
     expect(japaneseGirth(235, 'E', 'men') - japaneseGirth(235, 'E', 'women')).toBeCloseTo(3, 9);
+  });
+});
+
+describe('the sizes that JIS S 5037 runs over, as reported', () => {
+  // Read: men 20A to 30G, women 19.5A to 27EEEE, children 10.5B to 26G.
+  test.each([
+    ['20A', 200, 'A'],
+    ['30G', 300, 'G'],
+    ['19.5A', 195, 'A'],
+    ['27EEEE', 270, 'EEEE'],
+    ['10.5B', 105, 'B'],
+    ['26G', 260, 'G'],
+  ])('%s is read and printed again', (text, length, letter) => {
+    const size = parseJapanese(text);
+    expect(size).toEqual({ length, letter });
+    expect(size && printJapanese(size)).toBe(text);
+  });
+
+  // Read: one page gives 9 mm a letter and 223 for a woman's E at 230; five others contradict it.
+  test('a woman of 230 mm is E at 228 and not at 223, and letters are 6 mm apart', () => {
+    expect(girthLetter(230, 228, 'women')).toBe('E');
+    expect(girthLetter(230, 223, 'women')).toBe('D');
+    expect(girthLetter(230, 228 + 9, 'women')).toBe('EEE');
   });
 });
 

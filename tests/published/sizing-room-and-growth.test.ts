@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { DIFFERENCE_SAID } from '../../src/observation/longer-foot.ts';
+import { meets } from '../../src/shortlist/musts.ts';
 import { fromFeet } from '../../src/sizing/foot-source.ts';
 import { CHILD_FLOOR, CHILD_ROOM, growthPerMonth, monthsOfRoom } from '../../src/sizing/growth.ts';
+import { sizeAdvice } from '../../src/sizing/size-advice.ts';
 import { stackPoints } from '../../src/sizing/stack-points.ts';
 import { ADULT_ROOM, toeRoom } from '../../src/sizing/toe-room.ts';
+import type { Shoe } from '../../src/stock/shoe.ts';
 
 describe('toe room', () => {
   // IWGDF practical guideline and Jones 2020: 10 to 20 mm; joint list of 1995: 3/8 to 1/2 in, 9.5 to 12.7 mm;
@@ -65,13 +68,31 @@ describe('growth', () => {
 
 describe('load and difference', () => {
   // Xiong 2009: men 14.94 % of stature unloaded, 15.10 on two feet, 15.13 on one. Computed for 1,700 mm.
-  test('a seated foot may read 2.7 mm short, a foot on its own half a millimetre long', () => {
+  test('a seated foot may read 2.7 mm short, a foot on its own 0.8 mm long', () => {
     expect(((15.1 - 14.94) / 100) * 1700).toBeCloseTo(2.7, 1);
     expect(((15.13 - 15.1) / 100) * 1700).toBeCloseTo(0.5, 1);
     const doubt = (posture: 'standing' | 'seated' | 'one-foot') =>
       fromFeet({ left: { length: 260 }, right: { length: 260 }, posture, sock: 'worn-sock' })?.doubt ?? 0;
     expect(doubt('seated') - doubt('standing')).toBeCloseTo(2.7, 9);
-    expect(doubt('one-foot') - doubt('standing')).toBeCloseTo(0.5, 9);
+    expect(doubt('one-foot') - doubt('standing')).toBeCloseTo(0.8, 9);
+  });
+
+  // Xiong 2009, women: 14.56, 14.72 and 14.77 % of stature. Computed for 1,600 mm: what is allowed covers them too.
+  test('a woman’s seated foot reads no shorter than is allowed for, and on one foot 0.8 mm longer', () => {
+    expect(((14.72 - 14.56) / 100) * 1600).toBeLessThanOrEqual(2.7);
+    expect(((14.77 - 14.72) / 100) * 1600).toBeCloseTo(0.8, 1);
+  });
+
+  // Fukano and Iso 2016 after 35 km: length +0.4 mm, not significant; another group after 10 km: under 2 mm. So no
+  // fixed half size (4.2 mm) for swelling: the time of day is said, and no length is added.
+  test('the same foot gets the same length in the morning and late, with a note', () => {
+    const at = (time: 'morning' | 'late') =>
+      sizeAdvice({
+        feet: { left: { length: 260 }, right: { length: 260 }, posture: 'standing', sock: 'worn-sock', time },
+      });
+    expect(at('morning').innerLength).toEqual(at('late').innerLength);
+    expect(at('morning').findings.map(({ code }) => code)).toEqual(['measured-early']);
+    expect(at('late').findings.map(({ code }) => code)).toEqual(['measured-late']);
   });
 
   // A UK survey of 2,890 counts differences over 4 mm (up to 19 %).
@@ -89,5 +110,28 @@ describe('where stack is measured (World Athletics: 12 % and 75 % of the inner l
   ])('inside %d mm: heel at %d, forefoot at %d', (inner, heel, forefoot) => {
     expect(stackPoints(inner).heel).toBeCloseTo(heel, 9);
     expect(stackPoints(inner).forefoot).toBeCloseTo(forefoot, 9);
+  });
+});
+
+describe('caps on the sole (World Athletics: road 40 mm, track 20 mm from November 2024, read)', () => {
+  const shoe = (heel: number, forefoot: number): Shoe => ({
+    id: 'toy',
+    name: 'Toy',
+    use: [],
+    shelf: 'any',
+    numbers: { 'heel-stack': heel, 'forefoot-stack': forefoot },
+    marks: {},
+    lists: {},
+  });
+  // Computed: heel and forefoot stack, the drop they make, and whether road and track allow it.
+  test.each([
+    [38, 30, 8, 'yes', 'no'],
+    [20, 20, 0, 'yes', 'yes'],
+    [24, 18, 6, 'yes', 'no'],
+    [41, 33, 8, 'no', 'no'],
+  ])('%d over %d mm is a drop of %d; road: %s, track: %s', (heel, forefoot, drop, road, track) => {
+    const under = (value: number) => meets(shoe(heel, forefoot), { attribute: 'stack-cap', value, reasons: [] });
+    expect(heel - forefoot).toBe(drop);
+    expect([under(40), under(20)]).toEqual([road, track]);
   });
 });

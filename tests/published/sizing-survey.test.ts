@@ -1,12 +1,27 @@
 import { describe, expect, test } from 'vitest';
+import { MEASURE_RANGES } from '../../src/observation/measure-ranges.ts';
+import { questionFeet } from '../../src/observation/question-feet.ts';
 import { ARCH_NOTED, archDifference, BALL_RATIO } from '../../src/sizing/arch-length.ts';
 import { formulaLabels } from '../../src/sizing/formula-labels.ts';
-import { GIRTH_LETTERS, girthLetter } from '../../src/sizing/systems/japanese.ts';
+import { GIRTH_LETTERS, girthLetter, japaneseGirth } from '../../src/sizing/systems/japanese.ts';
 import { mondopoint } from '../../src/sizing/systems/mondopoint.ts';
 import { FOOT_LINES, predicted, widthOf, zOf } from '../../src/sizing/width.ts';
 
 // ANSUR II: Gordon et al. 2014, NATICK/TR-15/007; 4,082 men and 1,986 women. Summary figures worked out from its data.
 const LENGTH = { men: { mean: 271.18, sd: 13.1 }, women: { mean: 246.29, sd: 12.44 } } as const;
+const PEOPLE = { men: 4082, women: 1986 } as const;
+
+/**
+ * How far a printed share may lie from a model's, per cent: three binomial standard errors of the survey's sample, and
+ * half of the last printed digit.
+ */
+const within = (share: number, people: number): number => 3 * Math.sqrt((share * (100 - share)) / people) + 0.05;
+/** The share of people below this many standard deviations, per cent. */
+const below = (z: number): number => {
+  let sum = 0;
+  for (let at = -8; at < z; at += 0.001) sum += density(at + 0.0005) * 0.001;
+  return 100 * sum;
+};
 
 describe('width against the ANSUR II regressions', () => {
   test.each([
@@ -95,9 +110,70 @@ describe('the sizes that the survey’s 5th, 50th and 95th percentile feet get (
   });
 });
 
+describe('foot lengths of the survey, as the curve used here has them', () => {
+  // Computed from the survey's data: percentiles in whole millimetres.
+  const PERCENTILES = {
+    men: { 5: 250, 25: 263, 50: 271, 75: 280, 95: 293 },
+    women: { 5: 226, 25: 238, 50: 246, 75: 254, 95: 268 },
+  } as const;
+  test.each([
+    ['men', 5],
+    ['men', 25],
+    ['men', 50],
+    ['men', 75],
+    ['men', 95],
+    ['women', 5],
+    ['women', 25],
+    ['women', 50],
+    ['women', 75],
+    ['women', 95],
+  ] as const)('of the %s, %d per cent are no longer than the survey says', (sex, percent) => {
+    const { mean, sd } = LENGTH[sex];
+    const at = PERCENTILES[sex][percent];
+    // A whole millimetre holds half a millimetre to either side, and every share in it is as good.
+    const shares = [at - 0.5, at + 0.5].map((foot) => below((foot - mean) / sd));
+    const error = within(percent, PEOPLE[sex]);
+    expect(shares[0]).toBeLessThanOrEqual(percent + error);
+    expect(shares[1]).toBeGreaterThanOrEqual(percent - error);
+  });
+
+  // Computed: the shortest and longest feet of the survey, which bound what is asked about on each shelf.
+  test('the shortest man and woman of the survey are not questioned on their shelf, and a millimetre less is', () => {
+    const codes = (length: number, shelf: 'men' | 'women') =>
+      questionFeet({ left: { length }, posture: 'standing', sock: 'worn-sock' }, shelf).map(({ code }) => code);
+    expect([codes(216, 'men'), codes(198, 'women')]).toEqual([[], []]);
+    expect([codes(215, 'men'), codes(197, 'women')]).toEqual([['short-for-shelf'], ['short-for-shelf']]);
+  });
+
+  // Computed: the survey's widest ranges, men and women together.
+  test.each([
+    ['length', 198, 323],
+    ['ballGirth', 186, 306],
+    ['width', 77, 126],
+    ['heelWidth', 48, 93],
+  ] as const)('every %s of the survey, %d to %d mm, can be typed', (measure, least, most) => {
+    expect(MEASURE_RANGES[measure][0]).toBeLessThanOrEqual(least);
+    expect(MEASURE_RANGES[measure][1]).toBeGreaterThanOrEqual(most);
+  });
+
+  // Computed: mean ratios to foot length.
+  test.each([
+    ['men', 'ball', 0.741],
+    ['men', 'girth', 0.93],
+    ['men', 'breadth', 0.376],
+    ['men', 'heel', 0.268],
+    ['women', 'ball', 0.7392],
+    ['women', 'girth', 0.927],
+    ['women', 'breadth', 0.377],
+    ['women', 'heel', 0.273],
+  ] as const)('the %s of mean length have a %s of %d of it', (sex, measure, ratio) => {
+    const { mean } = LENGTH[sex];
+    expect(Math.abs(predicted(sex, measure, mean) / mean - ratio)).toBeLessThan(0.001);
+  });
+});
+
 describe('how many of the survey each size takes', () => {
-  // The survey's single feet are not kept here, so its shares are set against a normal curve of its mean and spread:
-  // whole-millimetre data in 5 mm bins strays from the curve by up to about 2 points.
+  // The survey's single feet are not kept here, so its shares are set against a normal curve of its mean and spread.
   test.each([
     ['men', 255, 8.1],
     ['men', 260, 9.3],
@@ -115,12 +191,15 @@ describe('how many of the survey each size takes', () => {
     ['women', 255, 12.8],
     ['women', 260, 7.6],
     ['women', 265, 5.2],
-  ] as const)('%s in size %d: %d %%', (sex, size, share) => {
-    let sum = 0;
-    for (let foot = 200; foot <= 330; foot += 0.05) {
-      if (mondopoint.size(foot) === size) sum += density((foot - LENGTH[sex].mean) / LENGTH[sex].sd);
-    }
-    expect(Math.abs((100 * sum * 0.05) / LENGTH[sex].sd - share)).toBeLessThan(2.5);
+  ] as const)('%s in size %d: %d per cent', (sex, size, share) => {
+    const { mean, sd } = LENGTH[sex];
+    // The ends of the size, by the function itself.
+    const feet = Array.from({ length: 1601 }, (_, at) => 180 + at / 10).filter(
+      (foot) => mondopoint.size(foot) === size,
+    );
+    const [from = 0, to = 0] = [feet[0], feet.at(-1)];
+    const expected = below((to + 0.05 - mean) / sd) - below((from - 0.05 - mean) / sd);
+    expect(Math.abs(expected - share)).toBeLessThanOrEqual(within(expected, PEOPLE[sex]));
   });
 
   // Shares of girth letters in the same sample, against the same curve with the regression's spread.
@@ -138,8 +217,18 @@ describe('how many of the survey each size takes', () => {
       }
     }
     for (const [letter, share] of Object.entries(shares)) {
-      expect(Math.abs(100 * (found.get(letter) ?? 0) - share), letter).toBeLessThan(2);
+      const expected = 100 * (found.get(letter) ?? 0);
+      expect(Math.abs(expected - share), letter).toBeLessThanOrEqual(within(expected, PEOPLE[sex]));
     }
+  });
+
+  // Computed: "E is average" holds for the people the standard was made from, and not for this sample.
+  test.each([
+    ['men', -3.7],
+    ['women', -9.7],
+  ] as const)('the mean girth of the %s lies %d mm from an E', (sex, off) => {
+    const { mean } = LENGTH[sex];
+    expect(predicted(sex, 'girth', mean) - japaneseGirth(mean, 'E', sex)).toBeCloseTo(off, 1);
   });
 });
 
@@ -150,6 +239,27 @@ describe('heel to ball', () => {
     expect(BALL_RATIO).toBeLessThanOrEqual(0.741);
     expect(183.6 / 253.6).toBeCloseTo(0.724, 3);
     expect(160.2 / 253.6).toBeCloseTo(0.632, 3);
+  });
+
+  // Computed: how often a ball length suggests a foot half a UK size (4.23 mm) or a whole one longer than it is.
+  test.each([
+    ['men', 4.23, 20.8],
+    ['men', 8.47, 5.2],
+    ['women', 4.23, 16.1],
+    ['women', 8.47, 2.9],
+  ] as const)('of the %s, by at least %d mm: %d per cent', (sex, over, share) => {
+    const { mean } = LENGTH[sex];
+    const ratio = predicted(sex, 'ball', mean) / mean;
+    let expected = 0;
+    for (let z = -5; z < 5; z += 0.01) {
+      const length = mean + z * LENGTH[sex].sd;
+      // The ball length from which on this foot is told that it is longer, and how many have it.
+      const ball = ratio * (length + over);
+      expected +=
+        density(z) * 0.01 * (100 - below((ball - predicted(sex, 'ball', length)) / FOOT_LINES[sex].ball.spread));
+    }
+    expect(Math.abs(expected - share)).toBeLessThanOrEqual(within(expected, PEOPLE[sex]));
+    expect(archDifference(mean, ratio * (mean + over), ratio)).toBeCloseTo(over, 9);
   });
 
   // Computed with the ratio 0.74; noted from half a UK size, 4.2 mm.
