@@ -1,52 +1,21 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { encodeQR } from 'qr';
-import { writeCardCode } from '../../src/visit/card-code.ts';
-import { freshVisit } from '../../src/visit/fresh-visit.ts';
-import { flow, storyNamed, tap, walkInterview } from './walk.ts';
+import { benchWords, closeTicket, en, givePin, handOver, openBench, override, toResult } from './at-the-bench.ts';
+import { clean } from './axe-clean.ts';
+import { cardCode } from './card-codes.ts';
+import { flow, storyNamed } from './walk.ts';
 
-const rows = (file: string): readonly { id: string; group: string }[] =>
-  JSON.parse(readFileSync(new URL(`../../flows/fitting/${file}.json`, import.meta.url), 'utf8'));
-const tables = { activities: rows('activities'), floors: rows('floors'), 'shoe-kinds': rows('shoe-kinds') };
-
-const bench = (language: string) =>
-  JSON.parse(readFileSync(new URL(`../../flows/words/${language}/bench.json`, import.meta.url), 'utf8')).bench;
-const en = bench('en');
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
-async function clean(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
-}
-
-async function openBench(page: Page, first = true): Promise<void> {
-  await page.locator('[data-act="staff"]').tap();
-  await page.locator('input[name="pin"]').fill('24 68');
-  if (first) await page.locator('input[name="again"]').fill('2468');
-  await page.locator('input[name="initials"]').fill('LT');
-  await page.getByRole('button', { name: first ? en.pin.set : en.pin.open, exact: true }).tap();
-  await page.locator('lw-tickets').waitFor();
-}
-
-/** Changes an answer of one tap, and says why in one more. */
-async function override(page: Page, question: string, option: string, reason: string): Promise<void> {
-  await page.locator(`li[data-question="${question}"] [data-edit]`).tap();
-  await page.locator('lw-edit-answer').getByRole('button', { name: option, exact: true }).tap();
-  await page.locator(`lw-edit-answer [data-reason="${reason}"]`).tap();
-  await page.locator('lw-edit-answer').waitFor({ state: 'detached' });
-}
+// Movement has its own checks; without it no tap waits for a page to come to rest.
+test.use({ reducedMotion: 'reduce' });
 
 test('a visit goes from the customer’s last answer to the final card at the bench', async ({ page }) => {
   // A quarter of a minute alone; two cores shared with other tests take longer.
   test.setTimeout(120_000);
   await page.goto('');
-  await walkInterview(page, storyNamed('netball-old-sprain').answers, 'en', tap);
-  await page.getByRole('button', { name: 'Show my pairs', exact: true }).tap();
-  await page.locator('[data-act="hand"]').tap();
-  await page.locator('[data-act="handYes"]').tap();
-  await page.locator('[data-act="done"]').tap();
+  await toResult(page, storyNamed('netball-old-sprain').answers);
+  await handOver(page);
   await openBench(page);
   const row = page.locator('.ticket-row');
   await expect(row).toContainText('Netball');
@@ -102,9 +71,7 @@ test('a visit goes from the customer’s last answer to the final card at the be
         .toString(),
     ).toBe('%PDF-');
   }
-  await ticket.locator('[data-act="close"]').tap();
-  await ticket.locator('[data-act="close-yes"]').tap();
-  await expect(page.locator('lw-tickets')).toContainText(en.note.closed);
+  await closeTicket(page);
   await expect(page.locator('.ticket-row')).toHaveCount(0);
 });
 
@@ -114,11 +81,7 @@ test('wrong PINs slow down, and a reload does not shorten the wait', async ({ pa
   await page.locator('[data-act="lock"]').tap();
   await page.locator('[data-act="staff"]').tap();
   const open = page.getByRole('button', { name: en.pin.open, exact: true });
-  const attempt = async () => {
-    await page.locator('input[name="pin"]').fill('1357');
-    await page.locator('input[name="initials"]').fill('LT');
-    await open.tap();
-  };
+  const attempt = () => givePin(page, '1357');
   for (let n = 0; n < 2; n += 1) {
     await attempt();
     await expect(page.locator('#pin-error')).toHaveText(en.pin.wrong);
@@ -129,17 +92,9 @@ test('wrong PINs slow down, and a reload does not shorten the wait', async ({ pa
   await clean(page);
   await page.reload();
   await page.locator('[data-act="staff"]').tap();
-  await page.locator('input[name="pin"]').fill('2468');
-  await page.locator('input[name="initials"]').fill('LT');
-  await open.tap();
+  await givePin(page);
   await expect(page.locator('#pin-error')).toContainText('Wait');
 });
-
-/** The code of a story's card, as the card prints it. */
-function cardCode(story: string, version = flow.version): string {
-  const answers = storyNamed(story).answers;
-  return writeCardCode(freshVisit(flow, 'en', answers), 'none', { ...flow, version }, tables);
-}
 
 test('codes that will not do say what happened and what to do', async ({ page }) => {
   await page.goto('');
@@ -156,7 +111,7 @@ test('codes that will not do say what happened and what to do', async ({ page })
   await expect(error).toContainText('The end of this code is missing');
   await give(code.slice(0, 20) + (code[20] === 'A' ? 'B' : 'A') + code.slice(21));
   await expect(error).toContainText('damaged');
-  await give(cardCode('nurse-on-tiles', flow.version + 1));
+  await give(cardCode('nurse-on-tiles', { version: flow.version + 1 }));
   await expect(error).toContainText('questions have changed');
   await page.getByRole('button', { name: en.code.camera, exact: true }).tap();
   await expect(error).toContainText('camera');
@@ -181,10 +136,9 @@ test('a link opens its visit behind the PIN, beside two blank ones', async ({ pa
   await page.locator('[data-act="lock"]').tap();
   await page.goto('about:blank');
   await page.goto(`/#c=${cardCode('nurse-on-tiles')}`);
-  await page.locator('input[name="pin"]').fill('2468');
+  await page.locator('lw-pin').waitFor();
   expect(page.url()).not.toContain('#c=');
-  await page.locator('input[name="initials"]').fill('LT');
-  await page.getByRole('button', { name: en.pin.open, exact: true }).tap();
+  await givePin(page);
   await expect(page.locator('lw-answers')).toContainText('Nursing');
   await page.keyboard.press('t');
   for (const row of [0, 1]) {
@@ -195,7 +149,7 @@ test('a link opens its visit behind the PIN, beside two blank ones', async ({ pa
   const open = page.locator('.tab:not([data-tab="tickets"], [data-tab="shop"])');
   await expect(open).toHaveCount(3);
   await page.getByRole('button', { name: 'Deutsch', exact: true }).tap();
-  await expect(page.locator('h1')).toHaveText(bench('de').tickets.title);
+  await expect(page.locator('h1')).toHaveText(benchWords('de').tickets.title);
   await open.last().tap();
   await expect(page.locator('.ask-now').first()).toBeVisible();
   await clean(page);
@@ -208,7 +162,7 @@ test('two tabs on one ticket: the second is told, and neither change is lost', a
   await page.locator('lw-answers').waitFor();
   const other = await context.newPage();
   await other.goto('');
-  await openBench(other, false);
+  await openBench(other);
   await other.locator('.ticket-row').tap();
   await other.locator('lw-answers').waitFor();
   const answer = async (tab: Page, question: string, option: string) => {

@@ -1,15 +1,10 @@
-import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { writeCardCode } from '../../src/visit/card-code.ts';
-import { freshVisit } from '../../src/visit/fresh-visit.ts';
+import { givePin } from './at-the-bench.ts';
+import { cardCode } from './card-codes.ts';
 import { openState } from './screens.ts';
-import { flow, storyNamed, tap } from './walk.ts';
+import { tap } from './walk.ts';
 
 test.use({ reducedMotion: 'reduce' });
-
-const rows = (file: string): readonly { id: string; group: string }[] =>
-  JSON.parse(readFileSync(new URL(`../../flows/fitting/${file}.json`, import.meta.url), 'utf8'));
-const tables = { activities: rows('activities'), floors: rows('floors'), 'shoe-kinds': rows('shoe-kinds') };
 
 /** The page that went to the printer. A browser without a screen shows no dialog, and would take the page away at once. */
 const printed = (page: Page) => page.locator('iframe.print-frame').last().contentFrame().locator('html');
@@ -34,12 +29,8 @@ test('a customer who reads Arabic prints their card as a page', async ({ page })
 test('a fitter who reads English prints an Arabic card as a page, and saves their own copy; the shop sees a sample of both', async ({
   page,
 }) => {
-  const visit = freshVisit(flow, 'ar', storyNamed('nurse-on-tiles').answers);
-  await page.goto(`/#c=${writeCardCode(visit, 'none', flow, tables)}`);
-  await page.locator('input[name="pin"]').fill('2468');
-  await page.locator('input[name="again"]').fill('2468');
-  await page.locator('input[name="initials"]').fill('LT');
-  await tap(page.locator('lw-pin button[type="submit"]'));
+  await page.goto(`/#c=${cardCode('nurse-on-tiles', { language: 'ar' })}`);
+  await givePin(page);
   const ticket = page.locator('lw-ticket');
   await expect(ticket.locator('.glance li').first()).toBeVisible();
   await page.keyboard.press('d');

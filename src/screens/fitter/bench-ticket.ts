@@ -51,7 +51,8 @@ export async function newTicket(store: Store, visit: Visit, now: Date, code?: st
     startedAt,
     finishedAt: startedAt,
     state: 'waiting',
-    handed: true,
+    // A code without health answers carries the stop word in their place.
+    handed: visit.hold === undefined,
     visit,
     revision: 0,
     ...(code === undefined ? {} : { bench: { ...NO_NOTES, code } }),

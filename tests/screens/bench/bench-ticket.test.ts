@@ -50,6 +50,12 @@ describe('a ticket', () => {
     expect(written.is === 'written' && written.ticket.state).toBe('open');
   });
 
+  it('made from a code with the stop word alone says that health answers did not come along', async () => {
+    const store = memoryStore();
+    expect((await newTicket(store, { ...visit, hold: 'none' }, NOW, 'TAEA')).handed).toBe(false);
+    expect((await newTicket(store, visit, NOW, 'TAEB')).handed).toBe(true);
+  });
+
   it('whose day is over is not brought back by a late change', async () => {
     const store = memoryStore();
     const seen = await newTicket(store, visit, NOW);
