@@ -34,16 +34,18 @@ export async function openBench(page: Page, initials = 'LT'): Promise<void> {
   await page.locator('lw-tickets h1').waitFor();
 }
 
-/** Changes an answer of one tap, and says why in one more. */
+/** Changes an answer of one tap, or of one for its group and one for itself, and says why in one more. */
 export async function override(
   page: Page,
   question: string,
-  option: string,
+  options: string | readonly string[],
   reason: string,
   act: Act = tap,
 ): Promise<void> {
   await act(page.locator(`li[data-question="${question}"] [data-edit]`));
-  await act(page.locator('lw-edit-answer').getByRole('button', { name: option, exact: true }));
+  for (const name of [options].flat()) {
+    await act(page.locator('lw-edit-answer').getByRole('button', { name, exact: true }));
+  }
   await act(page.locator(`lw-edit-answer [data-reason="${reason}"]`));
   await page.locator('lw-edit-answer').waitFor({ state: 'detached' });
 }
@@ -61,7 +63,7 @@ export async function pairNames(page: Page, heads: string): Promise<readonly str
 }
 /** On the customer's result; on an open ticket. */
 export const RESULT = 'lw-result .pair h3';
-export const GLANCE = 'lw-ticket .glance li';
+export const GLANCE = 'lw-ticket .glance ol li';
 
 /** Answers the interview to its result; returns the pairs shown. */
 export async function toResult(page: Page, answers: Answers): Promise<readonly string[]> {

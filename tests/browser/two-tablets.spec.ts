@@ -1,6 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
 import { type Browser, expect, type Page, test } from '@playwright/test';
 import { readCardCode } from '../../src/visit/card-code.ts';
 import { codeInPicture, openPdf } from '../card/read-pdf.ts';
@@ -17,8 +15,8 @@ import {
   toResult,
   tryOnWords,
 } from './at-the-bench.ts';
+import { report, watchMoves } from './bench-figures.ts';
 import { tables } from './card-codes.ts';
-import { watchMoves } from './moved-in.ts';
 import { plain, savedCard } from './pdf-text.ts';
 import { type Act, flow, openCard, storyNamed, tap } from './walk.ts';
 
@@ -27,7 +25,6 @@ test.use({ reducedMotion: 'reduce' });
 
 /** As coarse as a picture of the card may be: what the code on paper is made for. */
 const DPI = 110;
-const RESULTS = process.env['LACEWING_RESULTS'] ?? fileURLToPath(new URL('../../test-results', import.meta.url));
 const HEALTH = flow.sections.flatMap(({ questions }) => questions.flatMap(({ id, health }) => (health ? [id] : [])));
 
 const newTablet = async (browser: Browser): Promise<Page> => (await browser.newContext()).newPage();
@@ -172,16 +169,14 @@ test('a visit begun on the customer’s tablet ends on the fitter’s, with noth
   await closeTicket(fitter, counted);
   await expect(fitter.locator('.ticket-row')).toHaveCount(0);
 
-  const figures = {
+  report('bench', {
     lineUpShown,
     boxNamed,
     firstPairFetched: fetched,
     closed: sofar(),
     tapToLineUpMoved: await moves(),
-  };
-  mkdirSync(RESULTS, { recursive: true });
+  });
   for (const page of [customer, fitter]) await page.context().close();
-  writeFileSync(join(RESULTS, 'bench.json'), `${JSON.stringify(figures, null, 2)}\n`);
 });
 
 test('with the customer’s yes the health answers travel too, and the other tablet is told the same', async ({

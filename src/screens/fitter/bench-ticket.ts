@@ -67,9 +67,12 @@ export function waitedMinutes({ finishedAt }: Pick<Ticket, 'finishedAt'>, now: D
   return minutes < 0 ? undefined : minutes;
 }
 
-/** Notes which pairs are shown, for telling later what the stock has lost. No change of anybody's: the revision stays. */
+/**
+ * Notes that a ticket is open and which pairs it shows, for telling later what the stock has lost. No change of
+ * anybody's: the revision stays.
+ */
 export async function rememberShown(store: Store, seen: BenchTicket, shown: readonly string[]): Promise<BenchTicket> {
-  const noted: BenchTicket = { ...seen, bench: { ...(seen.bench ?? NO_NOTES), shown } };
+  const noted: BenchTicket = { ...seen, state: 'open', bench: { ...(seen.bench ?? NO_NOTES), shown } };
   await store
     .update<BenchTicket>('visits', seen.id, (old) => (old?.revision === seen.revision ? noted : undefined))
     .catch(() => undefined);

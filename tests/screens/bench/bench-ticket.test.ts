@@ -85,7 +85,9 @@ describe('noting which pairs are shown', () => {
     const seen = await newTicket(store, visit, NOW);
     const noted = await rememberShown(store, seen, ['Quernbridge']);
     expect(noted.revision).toBe(seen.revision);
-    expect((await store.get<BenchTicket>('visits', seen.id))?.bench?.shown).toEqual(['Quernbridge']);
+    const kept = await store.get<BenchTicket>('visits', seen.id);
+    expect(kept?.bench?.shown).toEqual(['Quernbridge']);
+    expect(kept?.state).toBe('open');
     expect((await writeChange(store, seen, setTo('grass'))).is).toBe('written');
   });
 
