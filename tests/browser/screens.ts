@@ -14,3 +14,15 @@ export async function openState(page: Page, state: string, language = 'en'): Pro
   await page.waitForFunction((id) => document.documentElement.dataset['ready'] === id, state);
   await page.evaluate(() => document.fonts.ready);
 }
+
+/** Changes the language where the page stands, as its own controls do: what is on the screen stays there. */
+export async function speakState(page: Page, language: string): Promise<void> {
+  await page.evaluate(async (spoken) => {
+    const button = document.querySelector<HTMLElement>(`.bench-acts [lang="${spoken}"]`);
+    if (button) button.click();
+    else document.querySelector('lw-stub')?.dispatchEvent(new CustomEvent('language', { detail: spoken }));
+  }, language);
+  await page.waitForFunction((spoken) => document.documentElement.lang === spoken, language);
+  // What is drawn anew is on the page two frames later.
+  await page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen))));
+}

@@ -12,39 +12,60 @@ import { Kiosk } from '../customer/kiosk.ts';
 import { loadShop } from '../load-shop.ts';
 import { firstBundles, LANGUAGES, otherBundles } from '../parts/word-files.ts';
 import { loadRest } from '../rest.ts';
-import { type ScreenState, statesOf } from './states.ts';
+import { keep, type Story } from './keep.ts';
+import type { ScreenState, Step } from './screen-state.ts';
+import { statesOf } from './states.ts';
 
 /** The demo page: a list of every screen state, and each of them by itself under `?state=…&language=…`. */
 const flow = flowFile as unknown as Flow;
 const states = statesOf(questionsOf(flow).map(({ id }) => id));
-const stories = import.meta.glob<{ answers: Answers }>('../../../flows/fitting/stories/*.json', { import: 'default' });
+const stories = import.meta.glob<Story>('../../../flows/fitting/stories/*.json', { import: 'default' });
 const asked = new URLSearchParams(location.search);
 const language = asked.get('language') ?? 'en';
 document.documentElement.lang = language;
 
-async function answersOf({ story, answers }: ScreenState): Promise<Answers> {
-  const load = stories[`../../../flows/fitting/stories/${story}.json`];
-  return { ...(await load?.())?.answers, ...(answers as Answers | undefined) };
+async function storyNamed(name: string): Promise<Story> {
+  const load = stories[`../../../flows/fitting/stories/${name}.json`];
+  if (!load) throw new Error(`There is no story ${name}`);
+  return load();
 }
+
+const answersOf = async ({ story, answers }: ScreenState): Promise<Answers> => ({
+  ...(await storyNamed(story)).answers,
+  ...(answers as Answers | undefined),
+});
 
 /** A store that forgets, as the demo must, but says it lasts where the state does not say otherwise. */
 async function storeFor(state: ScreenState, answers: Answers): Promise<Store> {
   const store = { ...memoryStore(), lasting: state.refused !== true };
   const interview = savedInterview(flow, { answers, at: 'wet', changing: false });
   if (state.draft === 'kept') await store.put('draft', 'draft', { interview, ticket: { word: 'heron', number: 3 } });
+  await keep(store, state.kept ?? {}, flow, storyNamed);
   if (state.draft === 'foreign') await store.put('draft', 'draft', { interview: { flow: 'another' } });
   return store;
 }
 
-const present = (selector: string): Promise<HTMLElement> =>
+const present = (within: HTMLElement, selector: string): Promise<HTMLElement> =>
   new Promise((resolve) => {
     const look = () => {
-      const found = document.querySelector<HTMLElement>(`main ${selector}, aside ${selector}`);
+      const found = within.querySelector<HTMLElement>(selector);
       if (found) resolve(found);
       else setTimeout(look, 20);
     };
     look();
   });
+
+async function take(step: Step, kiosk: HTMLElement): Promise<void> {
+  if (typeof step === 'string') return (await present(kiosk, step)).click();
+  const field = (await present(kiosk, step.into)) as HTMLInputElement;
+  if ('typed' in step) field.value = step.typed;
+  else {
+    const given = new DataTransfer();
+    given.items.add(new File([step.holds], step.file));
+    field.files = given.files;
+  }
+  for (const type of ['input', 'change']) field.dispatchEvent(new Event(type, { bubbles: true }));
+}
 
 async function show(state: ScreenState): Promise<void> {
   const answers = await answersOf(state);
@@ -59,14 +80,9 @@ async function show(state: ScreenState): Promise<void> {
   if (state.at !== 'welcome') kiosk.opening = { answers, at: state.at, changing: false };
   if (state.idle) kiosk.idleTimes = { quiet: 1, warning: 3_600_000 };
   document.body.append(kiosk);
-  if (state.typed !== undefined) {
-    const field = (await present('input[type="text"], main input[type="search"]')) as HTMLInputElement;
-    field.value = state.typed;
-    field.dispatchEvent(new Event('input', { bubbles: true }));
-  }
-  for (const selector of state.taps ?? []) (await present(selector)).click();
+  for (const step of state.steps ?? []) await take(step, kiosk);
   // The words are fetched after the first update, so that until then the page is blank.
-  await present(state.shows ?? 'h1');
+  await present(kiosk, state.shows ?? 'h1');
   await kiosk.updateComplete;
   document.documentElement.dataset['ready'] = state.id;
 }
