@@ -180,6 +180,7 @@ const BACKGROUND = [
   'infantry-comfort-2021',
   'iso-9407',
   'mills-2010',
+  'neal-2014',
   'nice-diabetic-foot',
   'nielsen-2014',
   'nigg-2015',

@@ -49,8 +49,14 @@ describe('two things that are calm alone are urgent together', () => {
 
   it('diabetes alone stops nobody', () => expect(holdOf({ conditions: ['diabetes'] })).toBe('none'));
 
-  it('a cut with diabetes is for today', () => {
-    expect(holdOf({ signs: ['open-skin'], conditions: ['diabetes'] })).toBe('today');
+  it('diabetes with a foot sore before is seen by a foot clinic before shoes are chosen', () => {
+    const { hold, outcome, cautions } = profileOfAnswers(telling({ conditions: ['diabetes-foot-before'] }), MAIN);
+    expect([hold, outcome]).toEqual(['before-choosing', 'refer']);
+    expect(cautions.map(({ code }) => code)).toEqual(expect.arrayContaining(['diabetes-foot-clinic', 'diabetes-feet']));
+  });
+
+  it.each(['diabetes', 'diabetes-foot-before'])('a cut with %s is for today', (condition) => {
+    expect(holdOf({ signs: ['open-skin'], conditions: [condition] })).toBe('today');
   });
 
   it('a cut with numb feet is for today', () => expect(holdOf({ signs: ['open-skin', 'numb-feet'] })).toBe('today'));
