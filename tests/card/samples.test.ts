@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layoutCard, type Sheets } from '../../src/card/layout/layout-card.ts';
 import { textOf } from '../../src/card/text/text-of.ts';
+import { twinOf } from '../../src/card/twin.ts';
 import { loadKnowledge } from '../../src/command-line/load.ts';
 import { picturesOnDisk } from '../../src/command-line/pictures-on-disk.ts';
 import { misplaced } from './on-paper.ts';
@@ -26,6 +27,8 @@ const lay = (story: string, format: string, language: string): Sheets =>
     toyTemplate(format),
     measure,
   );
+/** About thirty reasons, many of them long: a fitter's A4 takes a third page. */
+const LONGEST: readonly string[] = ['cleared-by-clinician', 'nurse-on-tiles', 'runner-tall-soft-to-flat'];
 const isSplit = (story: string): boolean => sampleLine(story).shortlist.lineUps.length > 1;
 
 describe.each(storyNames)('the card of %s', (story) => {
@@ -59,18 +62,26 @@ describe.each(storyNames)('the card of %s', (story) => {
         // A word parted at the end of a line is one word.
         .replaceAll('- ', '');
       const wanted = [...text.cautions.flatMap((group) => group.items.map((item) => item.text)), ...text.care.items];
-      for (const words of wanted) {
-        expect(said, `${format} ${language}`).toContain(words.replaceAll('\u00ad', '').replaceAll('- ', ''));
-      }
+      const cut = wanted.filter((words) => !said.includes(words.replaceAll('\u00ad', '').replaceAll('- ', '')));
+      expect(cut, `${format} ${language}`).toEqual([]);
     }
   });
 
-  it('fits on two sides of A5, three pages of a fitter’s A4, and 70 cm of roll, unless it holds two line-ups', () => {
+  it('fits on two sides of A5, two pages of a fitter’s A4, and 70 cm of roll, unless it holds two line-ups', () => {
     const more = isSplit(story) ? 1 : 0;
     expect(card('a5', 'en').pages.length).toBeLessThanOrEqual(2 + more);
     expect(card('a5', 'de').pages.length).toBeLessThanOrEqual(2 + more);
-    expect(card('a4', 'en').pages.length).toBeLessThanOrEqual(3 + more);
+    expect(card('a4', 'en').pages.length).toBeLessThanOrEqual(LONGEST.includes(story) ? 3 : 2 + more);
     expect(card('roll80', 'de').pages[0]?.height).toBeLessThan(700 + 300 * more);
+  });
+});
+
+describe('a card in Arabic', () => {
+  it('has no Latin comma or question mark between Arabic words, in any story', () => {
+    for (const story of storyNames) {
+      const page = twinOf(textOf(sampleFacts(story, 'fitter'), sampleWords('ar'), pictures)).replaceAll(/<[^>]+>/g, '');
+      expect(page.match(/[\u0600-\u06ff]\s?[,;?].{0,20}/g) ?? [], story).toEqual([]);
+    }
   });
 });
 

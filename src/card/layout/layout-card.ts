@@ -87,24 +87,22 @@ function layoutPages(text: CardText, template: Template, penFor: (body: number) 
   const { page, margins, type } = template;
   const width = page.width - margins.left - margins.right;
   const small = penFor(type.body.at(-1) ?? 9);
-  const stub = template.stub ? stubOf(text, small, width, template) : undefined;
+  const stub = stubOf(text, small, width, template);
   const foot = page.height === 'auto' ? 0 : lineHeight(small.small) + 1;
   const frames = (index: number): Frame => ({
-    top: stub && index < 2 ? margins.top + stub.height + SEAM_GAP : margins.top,
+    top: margins.top + (stub[index] ? stub[index].height + SEAM_GAP : 0),
     bottom: page.height === 'auto' ? Number.POSITIVE_INFINITY : page.height - margins.bottom - foot,
   });
-  // Only a card with pairs starts a new page for each side; any other runs on, and should do with one.
-  const apart = text.lineUps.some((lineUp) => lineUp.pairs.length > 0);
-  const best = bestOf(triesOf(type.body, template.sides), apart ? template.sides.length : 1, (attempt) =>
+  // A card without pairs should do with one page. A fitter's copy is not torn, so that its sides run on too.
+  const pairs = text.lineUps.some((lineUp) => lineUp.pairs.length > 0);
+  const apart = pairs && text.copy === 'customer';
+  const best = bestOf(triesOf(type.body, template.sides), pairs ? template.sides.length : 1, (attempt) =>
     setCard(attempt, text, template, penFor(attempt.body), width, frames, apart),
   );
   const last = best.end.page;
   return Array.from({ length: last + 1 }, (_, index): Page => {
     const marks = best.placed.filter((each) => each.page === index).flatMap((each) => each.marks);
-    const tag =
-      stub && index < 2
-        ? stubMarks(index === 0 ? stub : stubBack(text, small, width, stub.height, template), width)
-        : [];
+    const tag = stub[index] ? stubMarks(stub[index], width) : [];
     return {
       width: page.width,
       height: page.height === 'auto' ? best.end.y + margins.bottom : page.height,
@@ -179,10 +177,19 @@ function setCard(
   return { placed, end, over };
 }
 
-/** Front and back are torn off together, so the taller of them says how high the stub is. */
-function stubOf(text: CardText, pen: Pen, width: number, template: Template): Piece {
-  const least = stubBackHeight(text, pen, width, template);
-  return stubFront(text, pen, width, template, least);
+/** Lines to write on, on the back of a fitter's own copy. */
+const FITTERS_LINES = 2;
+
+/**
+ * The fitter's part, front and back. They are torn off a customer's card together, so the taller of them says how high
+ * both are; a fitter's own copy is not torn, and neither is higher than what stands on it.
+ */
+function stubOf(text: CardText, pen: Pen, width: number, template: Template): readonly Piece[] {
+  if (!template.stub) return [];
+  const fitters = text.copy === 'fitter';
+  const back = stubBackHeight(text, pen, width, template, fitters ? FITTERS_LINES : 1);
+  const front = stubFront(text, pen, width, template, fitters ? 0 : back);
+  return [front, stubBack(text, pen, width, fitters ? back : front.height, template)];
 }
 
 const stubMarks = (stub: Piece, width: number): readonly Mark[] => [...stub.marks, seam(width, stub.height)];

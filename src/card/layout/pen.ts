@@ -1,6 +1,6 @@
 import type { Measure } from '../font/metrics.ts';
 import type { Template } from '../template.ts';
-import { ASCENT, type Ink, type Mark, POINT } from './mark.ts';
+import { ASCENT, type Ink, type Mark, moved, POINT } from './mark.ts';
 import { type Piece, piece } from './piece.ts';
 import { wrap } from './wrap.ts';
 
@@ -56,6 +56,12 @@ export function para(pen: Pen, text: string, width: number, style: Style, before
     textMark(pen, line, 0, index * step + baseline(style.size), { ...style, bold }, width),
   );
   return piece(lines.length * step, marks, before);
+}
+
+/** Text that may go on to another column between any two of its lines. */
+export function lines(pen: Pen, text: string, width: number, style: Style): readonly Piece[] {
+  const step = lineHeight(style.size);
+  return para(pen, text, width, style).marks.map((mark, at) => piece(step, [moved(mark, 0, -at * step)]));
 }
 
 /** Where the baseline lies in a line, from its top. */

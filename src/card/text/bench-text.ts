@@ -4,11 +4,11 @@ import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { Bench, BenchNeed, BenchReason } from '../card.ts';
 import type { BenchText } from './card-text.ts';
-import { backingText } from './cautions-text.ts';
+import { backingText, type Cite } from './cautions-text.ts';
 import { mustText } from './must-text.ts';
 
 /** What only the fitter's copy says: every need with its reasons, how well each is backed, and by whom. */
-export function benchText(bench: Bench, currency: string, words: Words): BenchText {
+export function benchText(bench: Bench, currency: string, cite: Cite, words: Words): BenchText {
   const groups = reasonGroups(bench, words);
   const rules = groups.flatMap((group) => group.uses.map((use) => use.rule));
   return {
@@ -23,7 +23,7 @@ export function benchText(bench: Bench, currency: string, words: Words): BenchTe
     })),
     reasons: {
       heading: words.say('card.bench.reasons'),
-      groups: groups.map(({ from, uses }) => ({ from, items: uses.map((use) => reasonText(use, words)) })),
+      groups: groups.map(({ from, uses }) => ({ from, items: uses.map((use) => reasonText(use, cite, words)) })),
     },
     musts: {
       heading: words.say('card.bench.musts'),
@@ -47,8 +47,8 @@ export function benchText(bench: Bench, currency: string, words: Words): BenchTe
       items: bench.sources.map(({ id, authors, year, title, where, known }) => {
         const line =
           year === undefined
-            ? words.say('card.bench.source-undated', { id, authors, title, where })
-            : words.say('card.bench.source', { id, authors, year: String(year), title, where });
+            ? words.say('card.bench.source-undated', { cite: cite(id), authors, title, where })
+            : words.say('card.bench.source', { cite: cite(id), authors, year: String(year), title, where });
         return known === 'memory' ? `${line} ${words.say('card.bench.memory')}` : line;
       }),
     },
@@ -87,12 +87,12 @@ function reasonGroups(bench: Bench, words: Words): readonly ReasonGroup[] {
 }
 
 /** A rule in words, and how well it is backed unless it is common practice, which the heading speaks of. */
-function reasonText({ rule, grade, source }: BenchReason, words: Words): string {
+function reasonText({ rule, grade, source }: BenchReason, cite: Cite, words: Words): string {
   const why = words.say(`rule.${rule}.why`);
   if (grade === 'common-practice' && source === 'common-practice') return why;
   return words.say('card.bench.reason', {
     why: why.replace(/[.\s]+$/, ''),
-    backing: backingText(grade, source, words),
+    backing: backingText(grade, source, cite, words),
   });
 }
 

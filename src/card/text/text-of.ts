@@ -3,7 +3,7 @@ import type { CardFacts } from '../card.ts';
 import { NO_PICTURES, picturesText } from '../pictures.ts';
 import { benchText } from './bench-text.ts';
 import type { CardText } from './card-text.ts';
-import { careText, cautionsText } from './cautions-text.ts';
+import { type Cite, careText, cautionsText } from './cautions-text.ts';
 import { easeInText } from './ease-in-text.ts';
 import { headText } from './head-text.ts';
 import { fetchText, lineUpsText, surenessKey } from './pairs-text.ts';
@@ -14,7 +14,8 @@ import { tasksText } from './tasks-text.ts';
 /** A card in words. Throws on a key the language lacks, as all words do. */
 export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): CardText {
   const letters = [...new Set(facts.lineUps.flatMap((lineUp) => lineUp.pairs.map((pair) => pair.letter)))];
-  const bench = facts.bench && benchText(facts.bench, facts.shop.currency, words);
+  const cite = citing(facts.bench?.sources ?? []);
+  const bench = facts.bench && benchText(facts.bench, facts.shop.currency, cite, words);
   return {
     language: words.language,
     direction: words.direction,
@@ -33,13 +34,13 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
       choices: letters.length > 0 ? [words.say('card.notes.chosen'), ...letters, words.say('card.notes.nothing')] : [],
       lines: [words.say('card.notes.size'), words.say('card.notes.note')],
     },
-    cautions: cautionsText(facts.cautions, facts.shop.emergencyNumber, words),
+    cautions: cautionsText(facts.cautions, facts.shop.emergencyNumber, cite, words),
     advice: {
       heading: words.say('card.advice.heading'),
       items: facts.advice.map((item) => words.say(`advice.${item.code}.text`)),
     },
     easeIn: easeInText(facts.lineUps, words),
-    care: careText(facts.cautions, words),
+    care: careText(facts.cautions, cite, words),
     ...(bench ? { bench } : {}),
     health: [
       ...(facts.healthAsked ? [] : [words.say('card.health.not-asked')]),
@@ -52,6 +53,12 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     page: (page, pages) => words.say('card.page', { ticket: facts.ticket, page, pages }),
     cut: words.say('card.cut'),
   };
+}
+
+/** Sources by their number in the list, which takes less of a line than a name. */
+function citing(sources: readonly { readonly id: string }[]): Cite {
+  const ids = sources.map(({ id }) => id);
+  return (source) => `[${ids.includes(source) ? ids.indexOf(source) + 1 : source}]`;
 }
 
 function title(facts: CardFacts, pairs: number, words: Words): string {

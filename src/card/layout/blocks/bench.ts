@@ -1,5 +1,5 @@
 import type { BenchText, CardText } from '../../text/card-text.ts';
-import { heading, type Pen, para, widest } from '../pen.ts';
+import { heading, lines, type Pen, para, widest } from '../pen.ts';
 import { type Piece, piece, shift } from '../piece.ts';
 import { listBlock } from './lists.ts';
 
@@ -22,18 +22,11 @@ export function benchBlock(text: CardText, pen: Pen, width: number): readonly Pi
 /** Name and range, and at the end of the row the numbers of what asks for it. */
 function needs(bench: BenchText, pen: Pen, width: number): readonly Piece[] {
   const style = { size: pen.small };
-  const right = Math.min(
-    width * 0.4,
-    widest(
-      pen,
-      bench.needs.map((need) => need.why),
-      style,
-    ),
-  );
   return bench.needs.map((need) => {
+    const right = Math.min(width * 0.4, widest(pen, [need.why], style));
     const left = para(pen, `${need.name}: ${need.range}`, width - right - 3, { ...style, bold: true });
     const why = para(pen, need.why, right, { ...style, align: 'end' });
-    return piece(Math.max(left.height, why.height), [...left.marks, ...shift(why.marks, width - right, 0)], 0.5);
+    return piece(Math.max(left.height, why.height), [...left.marks, ...shift(why.marks, width - right, 0)], 0.3);
   });
 }
 
@@ -47,21 +40,19 @@ function reasons({ reasons: { heading: says, groups } }: BenchText, pen: Pen, wi
   return [
     heading(pen, says, width),
     ...groups.flatMap(({ from, items }) => [
-      { ...para(pen, from, width, { ...style, bold: true }, 1), keep: true as const },
+      { ...para(pen, from, width, { ...style, bold: true }, 0.8), keep: true as const },
       ...items.map((item) => {
         at++;
         const number = para(pen, `${at}`, left, style);
         const words = para(pen, item, width - left, style);
-        return piece(words.height, [...number.marks, ...shift(words.marks, left, 0)], 0.4);
+        return piece(words.height, [...number.marks, ...shift(words.marks, left, 0)], 0.2);
       }),
     ]),
   ];
 }
 
+/** Each on from the last, since nobody reads them in order. */
 function sources({ sources: list }: BenchText, pen: Pen, width: number): readonly Piece[] {
   if (list.items.length === 0) return [];
-  return [
-    heading(pen, list.heading, width),
-    ...list.items.map((source) => para(pen, source, width, { size: pen.small }, 0.5)),
-  ];
+  return [heading(pen, list.heading, width), ...lines(pen, list.items.join(' '), width, { size: pen.small })];
 }

@@ -7,7 +7,7 @@ import { boxesBlock } from './boxes.ts';
 import { codePiece } from './code.ts';
 import { easeInBlock } from './ease-in.ts';
 import { headBlock } from './head.ts';
-import { cautionsBlock, listBlock } from './lists.ts';
+import { cautionsBlock, listBlock, runOn } from './lists.ts';
 import { notesBlock } from './notes.ts';
 import { pairsBlock } from './pairs.ts';
 import { picturesPiece } from './pictures.ts';
@@ -46,7 +46,7 @@ export function block(row: BlockRow, text: CardText, pen: Pen, width: number, te
     case 'ease-in':
       return easeInBlock(text, pen, width);
     case 'care':
-      return listBlock(text.care, pen, width, columns);
+      return text.copy === 'fitter' ? runOn(text.care, pen, width) : listBlock(text.care, pen, width, columns);
     case 'bench':
       return benchBlock(text, pen, width);
     case 'notes':

@@ -23,6 +23,18 @@ export function listBlock(list: ListText, pen: Pen, width: number, columns: numb
   return [heading(pen, list.heading, width), ...balanced(columns, width, 6, ITEM_GAP, items)];
 }
 
+/** Items of a list that make a paragraph: few enough to stand together at the foot of a column. */
+const RUN = 4;
+
+/** The same in a few paragraphs, for who knows it and wants the room. No item is parted between columns. */
+export function runOn(list: ListText, pen: Pen, width: number): readonly Piece[] {
+  if (list.items.length === 0) return [];
+  const runs = Array.from({ length: Math.ceil(list.items.length / RUN) }, (_, at) =>
+    list.items.slice(at * RUN, (at + 1) * RUN).join(' '),
+  );
+  return [heading(pen, list.heading, width), ...runs.map((run) => para(pen, run, width, { size: pen.body }, ITEM_GAP))];
+}
+
 /**
  * Cautions under the heading of their urgency. The three urgent levels stand behind a heavy rule with a hand held up;
  * a fitter's copy adds how well each is backed.

@@ -1,5 +1,5 @@
 import type { CardText, PairText } from '../../text/card-text.ts';
-import { extent } from '../mark.ts';
+import { extent, type TextMark } from '../mark.ts';
 import { baseline, heading, lineHeight, type Pen, para, textMark, widest } from '../pen.ts';
 import { inColumns, type Piece, shift, stack } from '../piece.ts';
 import { tick } from './drawings.ts';
@@ -16,7 +16,12 @@ export function pairsBlock(text: CardText, pen: Pen, width: number, columns: num
         width,
         4,
         2.5,
-        lineUp.pairs.map((pair) => (room: number) => pairPiece(pair, pen, room, most, across === 1)),
+        lineUp.pairs.map((pair) => (room: number) => {
+          // All of a row alike, so that what stands below starts at one height.
+          const row = across > 1 ? lineUp.pairs : [pair];
+          const beside = row.every((each) => hasRoomForPart(each, pen, room));
+          return pairPiece(pair, pen, room, most, across === 1, beside);
+        }),
       ),
       ...(across > 1 ? notRecorded(lineUp.pairs, pen, width) : []),
       ...lineUp.notes.map((note) => para(pen, note, width, { size: pen.body }, 1.5)),
@@ -31,12 +36,13 @@ function notRecorded(pairs: readonly PairText[], pen: Pen, width: number): reado
   return [para(pen, said.join(' · '), width, { size: pen.body, ink: 'soft' }, 1)];
 }
 
-function pairPiece(pair: PairText, pen: Pen, width: number, most: number, alone: boolean): Piece {
+/** Letter and name. */
+function topOf(pair: PairText, pen: Pen, width: number): Piece {
   const r = 3.2;
   const left = 2 * r + 2;
   const name = para(pen, pair.name, width - left, { size: pen.heading, bold: true });
   const step = lineHeight(pen.heading);
-  const top: Piece = {
+  return {
     height: Math.max(name.height, 2 * r),
     before: 0,
     marks: [
@@ -44,13 +50,28 @@ function pairPiece(pair: PairText, pen: Pen, width: number, most: number, alone:
       ...shift(name.marks, left, Math.max(0, r - step / 2)),
     ],
   };
+}
+
+const namesIn = (top: Piece, pen: Pen): readonly TextMark[] =>
+  top.marks.filter((mark): mark is TextMark => mark.kind === 'text' && mark.size === pen.heading);
+
+/** Whether what part the pair plays has room on its name's own line. */
+function hasRoomForPart(pair: PairText, pen: Pen, width: number): boolean {
+  const top = topOf(pair, pen, width);
+  const end = Math.max(...top.marks.map((mark) => extent(mark).right)) + 3;
+  const room = widest(pen, [pair.part], { size: pen.body });
+  return width >= 60 && namesIn(top, pen).length === 1 && end + room <= width;
+}
+
+function pairPiece(pair: PairText, pen: Pen, width: number, most: number, alone: boolean, partBeside: boolean): Piece {
+  const top = topOf(pair, pen, width);
   const seam: Piece = {
     height: 0.4,
     before: 1,
     marks: [{ kind: 'line', x1: 0, y1: 0.2, x2: width, y2: 0.2, weight: 0.4, ink: 'thread', stitched: true }],
   };
   return stack([
-    ...withPart(top, pair.part, pen, width),
+    ...withPart(top, pair.part, pen, width, partBeside),
     seam,
     ...pair.reasons.slice(0, most).map((reason) => ticked(reason, pen, width)),
     ...pair.misgivings.slice(0, most).map((misgiving) => afterBut(pair.but, misgiving, pen, width)),
@@ -60,15 +81,11 @@ function pairPiece(pair: PairText, pen: Pen, width: number, most: number, alone:
   ]);
 }
 
-/** What part the pair plays: on the name's own line where there is room on a roll, else below. */
-function withPart(top: Piece, part: string, pen: Pen, width: number): readonly Piece[] {
+/** What part the pair plays: on the name's own line, or below. */
+function withPart(top: Piece, part: string, pen: Pen, width: number, beside: boolean): readonly Piece[] {
   const style = { size: pen.body, ink: 'soft' } as const;
-  const end = Math.max(...top.marks.map((mark) => extent(mark).right)) + 3;
-  const room = widest(pen, [part], style);
-  const names = top.marks.filter((mark) => mark.kind === 'text' && mark.size === pen.heading);
-  if (width < 60 || names.length !== 1 || end + room > width) return [top, para(pen, part, width, style, 0.6)];
-  const [name] = names;
-  const y = name?.kind === 'text' ? name.y : 0;
+  if (!beside) return [top, para(pen, part, width, style, 0.6)];
+  const y = namesIn(top, pen)[0]?.y ?? 0;
   return [{ ...top, marks: [...top.marks, textMark(pen, part, 0, y, { ...style, align: 'end' }, width)] }];
 }
 

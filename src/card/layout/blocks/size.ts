@@ -36,8 +36,8 @@ function plainSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
   const said = [...rows, ...size.notes.map((note) => para(pen, note, width, { size: pen.body }, 0.8))];
   return [
     heading(pen, size.heading, width),
-    // The drawing stays with the last of the words.
-    ...said.map((each, at) => (drawing && at === said.length - 1 ? { ...each, keep: true as const } : each)),
+    // Few lines: they stay together, and the drawing with them.
+    ...said.map((each, at) => (drawing || at < said.length - 1 ? { ...each, keep: true as const } : each)),
     ...(drawing ? [piece(drawing.height, shift(drawing.marks, (width - drawing.width) / 2, 0), 1.5)] : []),
   ];
 }

@@ -76,13 +76,12 @@ function mostThatFit(all: CardText['pictures'], make: (pictures: CardText['pictu
 }
 
 /** What the back of the fitter's part needs at least. */
-export function stubBackHeight(text: CardText, pen: Pen, width: number, template: Template): number {
-  return (
-    stack([...backBlocks(text, pen, width, template), ...notesBlock(text, pen, width - 2 * SIDE, 1)]).height + 2 * PAD
-  );
+export function stubBackHeight(text: CardText, pen: Pen, width: number, template: Template, lines = 1): number {
+  const notes = notesBlock(text, pen, width - 2 * SIDE, lines);
+  return stack([...backBlocks(text, pen, width, template), ...notes]).height + 2 * PAD;
 }
 
-/** The back of the fitter's part, as high as the front so that it tears off whole: try-on tasks and lines to write on. */
+/** The back of the fitter's part, filled up to a height: try-on tasks and lines to write on. */
 export function stubBack(text: CardText, pen: Pen, width: number, height: number, template: Template): Piece {
   const above = backBlocks(text, pen, width, template);
   const inner = width - 2 * SIDE;
