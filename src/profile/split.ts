@@ -10,10 +10,17 @@ import type { ProfilePart } from './profile.ts';
 import { pullBetween } from './pull-between.ts';
 
 /**
- * From this pull on, two activities want two pairs. A design choice: over the activities of the main flow it parts running
+ * Beyond this pull, two activities want two pairs. A design choice: over the activities of the main flow it parts running
  * from lifting and trail from gym, and keeps road with treadmill, tennis with padel, walking with hill walking together.
  */
 export const TOO_FAR_APART = 0.04;
+
+/**
+ * What it adds to the pull that no kind of shoe is sold for both: nobody sells a running shoe for court games, or the
+ * other way round, even where a figure lies within both ranges. Common practice; the figure is chosen so that running
+ * and most court games want two pairs. It is not enough alone, so that needs which nowhere part are still one pair.
+ */
+export const NOT_SOLD_FOR_BOTH = 0.03;
 
 /** What an indoor-only pair is spared: the way there. Left out where the table has no such row. */
 const WAY_THERE = 'everyday-walking';
@@ -48,7 +55,8 @@ function byActivities(answers: Answers, visit: Visit, knowledge: Knowledge): rea
   // The activities part the pairs, not the body: a second line-up on a card must not tell of a health answer.
   const open = withoutHealth(answers, knowledge);
   const pull = pullBetween(alone(main, 'activity', open).needs, alone(second, 'second-activity', open).needs);
-  return pull > TOO_FAR_APART ? [alone(main, 'activity'), alone(second, 'second-activity')] : undefined;
+  const apart = soldForBoth(main, second, knowledge) ? pull : pull + NOT_SOLD_FOR_BOTH;
+  return apart > TOO_FAR_APART ? [alone(main, 'activity'), alone(second, 'second-activity')] : undefined;
 }
 
 function byDoor(answers: Answers, visit: Visit, knowledge: Knowledge): readonly ProfilePart[] | undefined {
@@ -72,6 +80,13 @@ const partOf = (what: string, { needs, musts, preferences }: Asked): ProfilePart
   musts,
   preferences,
 });
+
+/** Where nothing in particular is sold for one of them, nothing is known to keep them apart. */
+function soldForBoth(main: Answer | undefined, second: Answer | undefined, { activities }: Knowledge): boolean {
+  const usesOf = (id: Answer | undefined) => activities.find((row) => row.id === id)?.uses ?? [];
+  const [one, other] = [usesOf(main), usesOf(second)];
+  return one.length === 0 || other.length === 0 || one.some((use) => other.includes(use));
+}
 
 const floorsOf = (activity: Answer | undefined, knowledge: Knowledge): readonly string[] =>
   knowledge.activities.find((row) => row.id === activity)?.floors ?? [];

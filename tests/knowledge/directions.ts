@@ -290,6 +290,13 @@ export function directionsOf(
         for (const key of ['heel-stack', 'drop']) expect(middleOf(aged, key)).toBeLessThan(middleOf(sound, key));
         expect(levelsOf('pull-on-unsteady')).toEqual(['mind']);
         expect(askOf('older', 'heel-stack').weight).toBeLessThan(askOf('falls', 'heel-stack').weight);
+        // A wish for soft is heard, and that it pulls against a steady sole is said.
+        const soft = answering('everyday-walking', {
+          'now-kind': 'road-tall-soft',
+          conditions: ['falls-or-unsteady'],
+          liking: { cushion: 'softer' },
+        });
+        expect(saying(soft).conflicts.map((each) => each.attribute)).toContain('cushion');
       },
     ],
     'schoolchildren-fit-2019': [

@@ -65,6 +65,8 @@ describe('two pairs instead of one', () => {
     ['road-running', 'lifting'],
     ['trail-running', 'gym-class'],
     ['hill-walking', 'netball'],
+    ['road-running', 'tennis'],
+    ['netball', 'everyday-walking'],
   ])('%s and %s get a line-up each', (activity, second) => {
     const answers = { activity, 'second-activity': second, 'second-share': 'half' };
     const split = profileOfAnswers(answers, MAIN).split;
@@ -78,6 +80,8 @@ describe('two pairs instead of one', () => {
     ['road-running', 'treadmill-running'],
     ['tennis', 'padel'],
     ['everyday-walking', 'nursing'],
+    ['everyday-walking', 'hill-walking'],
+    ['lifting', 'mixed-circuit'],
   ])('one pair serves %s and %s', (activity, second) => {
     const answers = { activity, 'second-activity': second, 'second-share': 'half' };
     expect(profileOfAnswers(answers, MAIN).split).toBeUndefined();
