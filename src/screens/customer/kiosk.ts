@@ -52,6 +52,8 @@ export class Kiosk extends LightElement {
   @property({ attribute: false }) opening: InterviewState | undefined;
   @property({ attribute: false }) idleTimes: IdleTimes = IDLE_TIMES;
 
+  /** What the page was opened in. */
+  private readonly homeLanguage = document.documentElement.lang;
   @state() private words: Words | undefined;
   @state() private noteCode = '';
   @state() private resumable: InterviewState | undefined;
@@ -199,6 +201,9 @@ export class Kiosk extends LightElement {
     this.resumable = undefined;
     this.noteCode = noteCode || (this.keeper?.standingNote ?? '');
     this.begin(FRESH);
+    // The next customer may need neither the large text nor the language of this one.
+    setDisplay({ text: 'normal', contrast: 'normal' });
+    if (this.words?.language !== this.homeLanguage) await this.speak(this.homeLanguage);
   }
 
   /** Rules, words of the result, worker and stock: fetched once somebody has begun, ready before they are done. */

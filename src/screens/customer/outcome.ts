@@ -7,6 +7,7 @@ import type { Visit } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import type { CardOrder } from '../../worker/line-service.ts';
+import { dayOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { printPage } from '../parts/print-page.ts';
 import { savePdf } from '../parts/save-pdf.ts';
@@ -60,7 +61,7 @@ export class Outcome extends LightElement {
     return {
       visit: { ...this.visit, printHealth },
       shop: this.shop,
-      date: today(),
+      date: dayOf(new Date()),
       ticket: this.ticket,
       origin: location.origin + location.pathname.replace(/[^/]*$/, '').replace(/\/$/, ''),
       copy: 'customer',
@@ -249,9 +250,14 @@ function whole(event: Event): void {
   if (height) frame.height = String(height + 8);
 }
 
-/** What a card says apart from whether it may say it, for telling two cards apart. */
+/** What a card says apart from whether it may say it, and from who ticks the tasks: that tells nothing of anybody. */
 const said = (facts: CardFacts | undefined): string =>
-  JSON.stringify({ ...facts, healthNotes: undefined, code: undefined });
+  JSON.stringify({
+    ...facts,
+    healthNotes: undefined,
+    code: undefined,
+    tasks: { ...facts?.tasks, needsFitter: undefined },
+  });
 
 let lastBlob: { readonly page: string; readonly url: string } | undefined;
 /** One address per page of HTML, so that rendering again does not load it again. */
@@ -261,10 +267,4 @@ function blobOf(page: string): string {
     lastBlob = { page, url: URL.createObjectURL(new Blob([page], { type: 'text/html;charset=utf-8' })) };
   }
   return lastBlob.url;
-}
-
-function today(): string {
-  const now = new Date();
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

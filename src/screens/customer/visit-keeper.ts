@@ -6,6 +6,7 @@ import { DraftKeeper } from '../../storage/draft.ts';
 import type { Store } from '../../storage/store.ts';
 import { nextTicket, putTicket, TICKET_WORDS, type Ticket } from '../../storage/tickets.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { dayOf } from '../fitter/day.ts';
 
 export type TicketName = Pick<Ticket, 'word' | 'number'>;
 
@@ -67,7 +68,7 @@ export class VisitKeeper {
 
   /** Counts the visit that has begun among the day's; resolves once its ticket stands. */
   async count(): Promise<void> {
-    this.#ticket = await nextTicket(this.#store, this.#startedAt.slice(0, 10)).catch(ticketByClock);
+    this.#ticket = await nextTicket(this.#store, dayOf(new Date(this.#startedAt))).catch(ticketByClock);
   }
 
   /** Queues the interview as it stands; returns at once. */

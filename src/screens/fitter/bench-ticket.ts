@@ -1,6 +1,7 @@
 import type { Store } from '../../storage/store.ts';
 import { changeTicket, nextTicket, putTicket, type Ticket } from '../../storage/tickets.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { dayOf } from './day.ts';
 
 /** What the bench notes on a ticket besides the visit. */
 export interface BenchNotes {
@@ -44,7 +45,7 @@ export async function writeChange(store: Store, seen: BenchTicket, change: Chang
 /** A new ticket on this device for a visit from a card, or for a blank one. */
 export async function newTicket(store: Store, visit: Visit, now: Date, code?: string): Promise<BenchTicket> {
   const startedAt = now.toISOString();
-  const name = await nextTicket(store, startedAt.slice(0, 10));
+  const name = await nextTicket(store, dayOf(now));
   const ticket: BenchTicket = {
     ...name,
     id: `${name.word} ${name.number}`,

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import {
   type BenchTicket,
   NO_NOTES,
@@ -105,5 +105,22 @@ describe('waiting', () => {
     const finishedAt = NOW.toISOString();
     expect(waitedMinutes({ finishedAt }, new Date('2026-11-25T10:12:50Z'))).toBe(12);
     expect(waitedMinutes({ finishedAt }, new Date('2026-11-25T09:30:00Z'))).toBeUndefined();
+  });
+});
+
+describe('the day of a ticket', () => {
+  const zone = process.env['TZ'];
+  afterEach(() => {
+    process.env['TZ'] = zone ?? '';
+    if (zone === undefined) delete process.env['TZ'];
+  });
+
+  it('is the shop’s own: early in the morning in Auckland the count begins anew though London has yesterday', async () => {
+    process.env['TZ'] = 'Pacific/Auckland';
+    const store = memoryStore();
+    // Thirteen hours ahead of UTC in November.
+    expect((await newTicket(store, visit, new Date('2026-11-24T10:50:00Z'))).number).toBe(1);
+    expect((await newTicket(store, visit, new Date('2026-11-24T11:10:00Z'))).number).toBe(1);
+    expect((await newTicket(store, visit, new Date('2026-11-25T00:30:00Z'))).number).toBe(2);
   });
 });
