@@ -17,6 +17,9 @@ export function stock(args: readonly string[]): Said {
     const told = findings.map(({ code, line, column, value: cell }) => ({ code, line, column, value: cell }));
     return { text: json({ loaded, refused, shoes: value?.shoes.length ?? 0, findings: told }), findings: named };
   }
-  const text = `${value?.shoes.length ?? 0} models in ${loaded} boxes loaded, ${refused} lines refused.\n`;
+  const shoes = value?.shoes.length ?? 0;
+  const text = `${counted(shoes, 'model')} in ${counted(loaded, 'box', 'boxes')} loaded, ${counted(refused, 'line')} refused.\n`;
   return { text, findings: named };
 }
+
+const counted = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;
