@@ -40,9 +40,12 @@ describe('answers and stories that are wrong', () => {
   });
 
   it('contradict each other: questioned, and carried on with', async () => {
-    const file = spoilt(STORY, own.at('wrong.json'), swap('"activity": "trail-running",', ''));
-    const { code } = await command('profile', file);
+    const file = spoilt(NURSE, own.at('wrong.json'), swap('"activity": "nursing",', ''));
+    const { code, out, err } = await command('profile', file);
     expect(code).toBe(0);
+    expect(err).toContain('answers › hours: There are hours, but no activity. What are they spent on?');
+    // Nothing is made up for the activity.
+    expect(out).not.toContain('made-for');
   });
 
   it.each([
