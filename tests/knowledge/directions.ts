@@ -82,13 +82,17 @@ export function directionsOf(
       },
     ],
     'speed-2016': [
-      'standing work asks for cushioning, more the longer',
+      'standing work asks for cushioning, more the longer; walkers are asked by custom, since they were not studied',
       () => {
         expect(idealOf('standing-cushion', 'cushion')[0]).toBeGreaterThanOrEqual(3);
         expect(askOf('standing-cushion', 'cushion').per).toBe('load-time-on-feet');
         const importance = (activity: string) =>
           needsOf(answering(activity)).find((need) => need.attribute === 'cushion')?.importance ?? 0;
         expect(importance('standing-work')).toBeGreaterThan(importance('indoor-cycling'));
+        const rests = (activity: string) =>
+          needsOf(answering(activity)).flatMap(({ reasons }) => reasons.map(({ rule }) => rule));
+        expect(rests('nursing')).toContain('standing-cushion');
+        expect(rests('everyday-walking')).not.toContain('standing-cushion');
       },
     ],
     'insole-work-2020': [
