@@ -42,7 +42,8 @@ export class Strips extends LightElement {
         ${rows.map((row) => this.row(row))}
       </ul>
       <p class="legend soft" aria-hidden="true">
-        <span class="key band"></span>${strips.legend.band} <span class="key letter"></span>${strips.legend.pair}
+        <span class="key band"></span>${strips.legend.band}
+        ${strips.legend.pair ? html`<span class="key letter"></span>${strips.legend.pair}` : ''}
         ${strips.legend.today ? html`<span class="key ring"></span>${strips.legend.today}` : ''}
       </p>
     </section>`;

@@ -78,7 +78,7 @@ async function show(state: ScreenState): Promise<void> {
   kiosk.loadShop = () => loadShop(kiosk.store, '../');
   kiosk.loadRest = () => loadRest(kiosk.store, '../');
   if (state.at !== 'welcome') kiosk.opening = { answers, at: state.at, changing: false };
-  if (state.idle) kiosk.idleTimes = { quiet: 1, warning: 3_600_000 };
+  if (state.idle) kiosk.idleTimes = { quiet: 1, warning: 120_000 };
   document.body.append(kiosk);
   for (const step of state.steps ?? []) await take(step, kiosk);
   // The words are fetched after the first update, so that until then the page is blank.

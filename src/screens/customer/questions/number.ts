@@ -18,7 +18,7 @@ export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('question')) return;
     const given = typeof this.answer === 'object' ? (this.answer as Quantity) : undefined;
-    this.typed = given ? this.words.number(given.value, 2) : '';
+    this.typed = given ? this.words.number(given.value) : '';
     this.unit = given?.unit ?? this.question.units[0]?.id ?? '';
     this.finding = undefined;
   }
