@@ -1,9 +1,10 @@
 import type { Finding, Reading } from '../units/result.ts';
 import { assemble } from './assemble.ts';
+import { withoutHidden } from './hidden.ts';
 import { countKnown, readHeader } from './read-header.ts';
 import { type ReadRow, readRow } from './read-row.ts';
 import type { Stock } from './shoe.ts';
-import { firstRowEnd, splitRows } from './split-rows.ts';
+import { firstRowEnd, type SplitRow, splitRows } from './split-rows.ts';
 
 export interface ReadOptions {
   /** When the list was made or loaded: ISO date and time, local. */
@@ -16,6 +17,10 @@ export interface ReadOptions {
 
 /** In characters. 5,000 models in 60,000 boxes take about 7 million; a file this large is something else, or many years' lists. */
 export const LARGEST = 25_000_000;
+
+/** In characters, and in columns that hold something: the template has 55, in 700 characters. Our choice. */
+const LONGEST_HEADER = 2_000_000;
+const MOST_COLUMNS = 500;
 
 /** Lines between two reports of progress. */
 const REPORT_EVERY = 1000;
@@ -41,10 +46,17 @@ export function readStock(text: string, options: ReadOptions): Reading<Stock> {
   const plain = text.replaceAll('\uFEFF', '').replaceAll(/\r\n?/g, '\n');
   const start = headerStart(plain);
   if (plain.slice(start).trim() === '') return refused('stock-empty');
-  const end = firstRowEnd(plain, start);
-  const header = delimited(plain.slice(start, end));
+  const end = firstRowEnd(plain, start, LONGEST_HEADER) ?? plain.length;
+  const first = plain.slice(start, Math.min(end, start + LONGEST_HEADER));
   const line = 1 + breaks(plain.slice(0, start));
-  if (!header) return refused('stock-no-header', { line, value: plain.slice(start, Math.min(end, start + 60)) });
+  const value = withoutHidden(first.slice(0, 60));
+  // Saved as "Unicode text", every other byte of plain letters is a zero.
+  if (first.includes('\0')) return refused('stock-not-text');
+  const header = delimited(first);
+  if (!header) return refused('stock-no-header', { line, value });
+  if (header.broken) return refused('stock-row-quote', { line, value });
+  if (header.cells.length > MOST_COLUMNS)
+    return refused('stock-too-many-columns', { line, data: { most: MOST_COLUMNS } });
 
   const { columns, findings: columnFindings } = readHeader(header.cells, line);
   const findings: Finding[] = [...columnFindings];
@@ -67,12 +79,12 @@ export function readStock(text: string, options: ReadOptions): Reading<Stock> {
   splitRows(plain.slice(end + 1), header.delimiter, line + breaks(plain.slice(start, end)) + 1, (row, done) => {
     if (row.cells.every((cell) => cell.trim() === '')) return;
     const read = readRow(row, columns);
-    findings.push(...read.findings);
+    for (const finding of read.findings) findings.push(finding);
     if (!read.refused || read.defines) rows.push(countless ? counted(read) : read);
     if (++count % REPORT_EVERY === 0) progress?.(done);
   });
   const { shoes, boxes, findings: assembled } = assemble(rows);
-  findings.push(...assembled);
+  for (const finding of assembled) findings.push(finding);
   progress?.(1);
   if (shoes.length === 0) findings.push({ code: 'stock-nothing-loaded', severity: 'error' });
   const sorted = named(findings.toSorted((a, b) => (a.line ?? 0) - (b.line ?? 0)));
@@ -81,15 +93,32 @@ export function readStock(text: string, options: ReadOptions): Reading<Stock> {
 
 /** Past blank lines, and past the line some spreadsheets write first to name their delimiter. */
 function headerStart(text: string): number {
-  return /^(?:[^\S\n]*\n)*(?:"?sep=.[^\n]*(?:\n|$))?(?:[^\S\n]*\n)*/i.exec(text)?.[0].length ?? 0;
+  const start = lineStart(text, text.search(/\S/));
+  const named = /^[^\S\n]*"?sep=.[^\n]*(?:\n|$)/i.exec(text.slice(start, start + 100))?.[0];
+  if (named === undefined) return start;
+  const after = start + named.length;
+  const more = text.slice(after).search(/\S/);
+  return more < 0 ? text.length : lineStart(text, after + more);
+}
+
+/** Where the line begins that holds a place; a text without one has its header at its end. */
+const lineStart = (text: string, at: number): number => (at < 0 ? text.length : text.lastIndexOf('\n', at) + 1);
+
+interface Header {
+  readonly delimiter: string;
+  readonly cells: readonly string[];
+  /** A quote in it does not close. */
+  readonly broken: boolean;
 }
 
 /** The delimiter that makes most sense of the header, and the header's cells. No answer when none does. */
-function delimited(header: string): { readonly delimiter: string; readonly cells: readonly string[] } | undefined {
+function delimited(header: string): Header | undefined {
   const candidates = [',', ';', '\t'].map((delimiter) => {
-    const cells: string[] = [];
-    splitRows(header, delimiter, 1, (row) => cells.push(...row.cells));
-    return { delimiter, cells, known: countKnown(cells) };
+    const rows: SplitRow[] = [];
+    splitRows(header, delimiter, 1, (row) => rows.push(row));
+    const cells = rows[0]?.cells ?? [];
+    const used = cells.slice(0, cells.findLastIndex((cell) => cell.trim() !== '') + 1);
+    return { delimiter, cells: used, broken: rows[0]?.broken ?? false, known: countKnown(used.slice(0, MOST_COLUMNS)) };
   });
   const best = candidates.reduce((a, b) => (b.known > a.known ? b : a));
   return best.known === 0 ? undefined : best;

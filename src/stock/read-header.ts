@@ -1,6 +1,7 @@
 import type { Finding } from '../units/result.ts';
 import { COLUMNS, type Column } from './columns.ts';
 import { unguarded } from './formula.ts';
+import { withoutHidden } from './hidden.ts';
 
 /** A column as it stands in a file: one of ours, or one of the shop's own that is kept as text. */
 export interface FileColumn {
@@ -11,6 +12,9 @@ export interface FileColumn {
   /** A repeat of an earlier column, or one without header: not read. */
   readonly dropped?: true;
 }
+
+/** Longer is no name of a column, and is not looked at for one. */
+const LONGEST = 120;
 
 const UNIT_WORDS: Readonly<Record<string, readonly string[]>> = {
   g: ['g', 'gr', 'gram', 'grams', 'gramm'],
@@ -40,7 +44,7 @@ export function readHeader(
   const columns: FileColumn[] = [];
   const taken = new Set<string>();
   for (const [at, cell] of headers.entries()) {
-    const text = unguarded(cell.trim());
+    const text = unguarded(withoutHidden(cell).trim()).slice(0, LONGEST).trim();
     const { column, otherUnit } = find(text);
     const header = unique(text || `column ${at + 1}`, taken);
     taken.add(header);
@@ -66,6 +70,7 @@ export function readHeader(
 }
 
 function find(header: string): { readonly column?: Column; readonly otherUnit?: Column } {
+  if (header.length > LONGEST) return {};
   const exact = known.get(plain(header)) ?? unitless.get(plain(header));
   if (exact) return { column: exact };
   const column = unitless.get(plain(withoutUnit(header)));

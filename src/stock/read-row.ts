@@ -1,6 +1,7 @@
 import type { Finding } from '../units/result.ts';
 import type { Column } from './columns.ts';
 import { looksLikeFormula, unguarded } from './formula.ts';
+import { withoutHidden } from './hidden.ts';
 import { type CellValue, readCell } from './read-cell.ts';
 import type { FileColumn } from './read-header.ts';
 import type { SplitRow } from './split-rows.ts';
@@ -27,18 +28,22 @@ export function readRow(row: SplitRow, columns: readonly FileColumn[]): ReadRow 
   const find = (code: string, severity: Finding['severity'], more: Partial<Finding> = {}) =>
     findings.push({ code, severity, line, ...more });
 
-  if (row.broken) find('stock-row-quote', 'error', { value: (row.cells.at(-1) ?? '').slice(0, 60) });
+  if (row.broken) find('stock-row-quote', 'error', { value: withoutHidden((row.cells.at(-1) ?? '').slice(0, 60)) });
   const beyond = row.cells.slice(columns.length).find((cell) => cell.trim() !== '');
   // An unquoted decimal comma in a file with commas between its cells pushes everything after it one column on.
   if (beyond !== undefined) {
-    find('stock-row-long', 'error', { value: beyond.slice(0, 60), data: { columns: columns.length } });
+    find('stock-row-long', 'error', { value: withoutHidden(beyond.slice(0, 60)), data: { columns: columns.length } });
   }
   let defines = findings.length === 0;
   if (defines) {
-    for (const [at, { header, column, dropped }] of columns.entries()) {
-      const raw = (row.cells[at] ?? '').trim();
+    for (const [at, given] of row.cells.slice(0, columns.length).entries()) {
+      const { header, column, dropped } = columns[at] as FileColumn;
+      const shown = withoutHidden(given);
+      const raw = shown.trim();
       const text = unguarded(raw);
-      if (text === '' || dropped) continue;
+      if (dropped) continue;
+      if (shown !== given) find('stock-hidden', 'note', { column: header, value: text.slice(0, 60) });
+      if (text === '') continue;
       if (!column) {
         extra.push([header, text]);
         continue;

@@ -12,6 +12,9 @@ export interface SplitRow {
 /** Each stray quote means reading on from the next line; beyond this many the rest of the file is given up. */
 const MOST_STRAY_QUOTES = 50;
 
+/** In characters. Text is read a piece at a time, so that a quote that never closes costs a piece and not the file. */
+const PIECE = 500_000;
+
 /**
  * Splits text into rows with true line numbers. Line breaks are `\n`. A stray quote spoils its own line, not the rest.
  *
@@ -24,23 +27,31 @@ export function splitRows(
   each: (row: SplitRow, done: number) => void,
 ) {
   let line = firstLine;
-  let from = 0;
-  for (let stray = 0; from < text.length; stray++) {
+  let stray = 0;
+  for (let from = 0; from < text.length; ) {
+    const pieceEnd = text.indexOf('\n', from + PIECE) + 1 || text.length;
     const start = from;
+    from = pieceEnd;
     let at = start;
-    let again = false;
-    papaparse.parse(text.slice(start), {
+    papaparse.parse(text.slice(start, pieceEnd), {
       delimiter,
       newline: '\n',
       fastMode: false,
       step: ({ data, errors, meta }, parser) => {
         const next = start + meta.cursor;
         const broken = errors.some((error) => error.type === 'Quotes');
+        const cutOff = next >= pieceEnd && pieceEnd < text.length;
+        if (broken && cutOff && at > start) {
+          // Its quote may close in the next piece, which then begins with it.
+          from = at;
+          parser.abort();
+          return;
+        }
         each({ cells: data, line, broken }, next / text.length);
         const end = text.indexOf('\n', at);
-        if (broken && stray < MOST_STRAY_QUOTES && end >= 0 && end + 1 < next) {
-          again = true;
-          at = end + 1;
+        if (broken && end >= 0 && end + 1 < next && stray < MOST_STRAY_QUOTES) {
+          stray += 1;
+          from = end + 1;
           line += 1;
           parser.abort();
           return;
@@ -49,8 +60,6 @@ export function splitRows(
         at = next;
       },
     });
-    if (!again) return;
-    from = at;
   }
 }
 
@@ -60,10 +69,11 @@ function countBreaks(text: string, from: number, to: number): number {
   return count;
 }
 
-/** Where the first row ends: at the first line break outside quotes. */
-export function firstRowEnd(text: string, from: number): number {
+/** Where the first row ends: at the first line break outside quotes. No answer when that is more than `most` characters on. */
+export function firstRowEnd(text: string, from: number, most: number): number | undefined {
   let quoted = false;
   for (let at = from; at < text.length; at++) {
+    if (at - from > most) return undefined;
     if (text[at] === '"') quoted = !quoted;
     else if (text[at] === '\n' && !quoted) return at;
   }
