@@ -60,6 +60,8 @@ export interface Option {
   readonly id: string;
   /** Choosing this clears the others, and the other way round (`none`, `not-sure`, `no-preference`). */
   readonly alone?: true;
+  /** Ends the interview: whoever needs help today is shown where to get it, not a review of their answers. */
+  readonly ends?: true;
   /** Offered only when this holds of earlier answers. */
   readonly showWhen?: Condition;
   /** As on a question, for one option alone. */

@@ -47,9 +47,17 @@ export function stillOffered(question: Question, answer: Answer, inPlay: Answers
 
 /** Spelled-out options hidden by these answers. A table's rows carry no `showWhen`, so no table is needed. */
 function goneOptions(question: Question, inPlay: Answers): ReadonlySet<string> {
-  if (!('options' in question)) return new Set();
-  const spelled = 'table' in question.options ? [] : question.options;
-  return new Set([...spelled, ...spelledExtra(question)].filter((o) => !isShown(o, inPlay)).map(({ id }) => id));
+  return new Set(
+    spelledOptions(question)
+      .filter((option) => !isShown(option, inPlay))
+      .map(({ id }) => id),
+  );
+}
+
+/** A question's own options, without a table's rows. */
+export function spelledOptions(question: Question): readonly Option[] {
+  if (!('options' in question)) return [];
+  return [...('table' in question.options ? [] : question.options), ...spelledExtra(question)];
 }
 
 const spelledExtra = (question: Question): readonly Option[] => ('extra' in question && question.extra) || [];

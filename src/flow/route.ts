@@ -1,7 +1,7 @@
 import type { Answer, Answers } from './answers.ts';
 import type { Flow, Place, Question } from './format.ts';
 import { holds } from './holds.ts';
-import { stillOffered } from './options.ts';
+import { spelledOptions, stillOffered } from './options.ts';
 
 /** Every question of a flow, in the one order they are ever asked in. */
 export const questionsOf = (flow: Flow): readonly Question[] => flow.sections.flatMap((section) => section.questions);
@@ -49,12 +49,33 @@ export const firstPlace = (flow: Flow, answers: Answers): Place => inPlay(flow, 
 /**
  * Where to go once `question` is answered: the next one on the route, even if it has an answer already, so that going
  * forward retraces what going back showed. During a change from review only questions that still want an answer are
- * asked, and then review again. Review is never reached with a question in play unanswered.
+ * asked, and then review again. Review is never reached with a question in play unanswered, nor after an answer that
+ * ends the interview.
  */
 export function placeAfter(flow: Flow, answers: Answers, question: string, changing: boolean): Place {
   const asked = inPlay(flow, answers);
   const next = changing || !asked.includes(question) ? undefined : asked[asked.indexOf(question) + 1];
-  return next ?? firstUnanswered(flow, answers) ?? 'review';
+  return next ?? firstUnanswered(flow, answers) ?? (isEnded(flow, answers) ? 'finished' : 'review');
+}
+
+/** Whether one of the answers in play ends the interview. */
+function isEnded(flow: Flow, answers: Answers): boolean {
+  const counted = answersInPlay(flow, answers);
+  return questionsOf(flow).some((question) =>
+    spelledOptions(question).some(
+      ({ id, ends }) =>
+        ends &&
+        holds(
+          {
+            any: [
+              { of: question.id, is: id },
+              { of: question.id, includes: id },
+            ],
+          },
+          counted,
+        ),
+    ),
+  );
 }
 
 /**

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import type { Answer, Answers, BodyMap, Quantity } from '../../src/flow/answers.ts';
 import type { Flow, Question } from '../../src/flow/format.ts';
+import { spelledOptions } from '../../src/flow/options.ts';
 
 const read = (path: string) => JSON.parse(readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8'));
 export const flow: Flow = read('flows/fitting/flow.json');
@@ -71,7 +72,7 @@ export async function walkInterview(
     await counted(page.getByRole('button', { name: words(language).screen.welcome.start, exact: true }));
   }
   while (true) {
-    const here = page.locator('lw-question, lw-review').first();
+    const here = page.locator('lw-question, lw-review, lw-outcome').first();
     await here.waitFor();
     const id = await here.getAttribute('data-question');
     if (id === null || id === walk.until) break;
@@ -105,6 +106,8 @@ export async function answerQuestion(
   const scope = page.locator('lw-question');
   const button = (name: string) => scope.getByRole('button', { name, exact: true });
   const onward = () => act(button(screen.continue));
+  const standing = 'options' in question ? standingAlone(question, answer) : undefined;
+  if (standing !== undefined) return act(button(label(standing)));
   switch (question.kind) {
     case 'one-of': {
       const group = await groupOf(question, String(answer), scope, flowWords);
@@ -132,10 +135,7 @@ export async function answerQuestion(
       }
       return onward();
     case 'signs': {
-      const signs = answer as readonly string[];
-      const alone = question.options.filter((option) => option.alone).map((option) => option.id);
-      if (signs.length === 1 && alone.includes(signs[0] ?? '')) return act(button(label(signs[0] ?? '')));
-      for (const sign of signs) {
+      for (const sign of answer as readonly string[]) {
         await act(scope.locator(`[data-sign="${sign}"]`));
         await act(scope.locator('.confirm').getByRole('button', { name: screen.yes, exact: true }));
       }
@@ -151,6 +151,13 @@ export async function answerQuestion(
       }
       return onward();
   }
+}
+
+/** "None of these" and its like, where ticks are asked for: a button that answers at once. */
+function standingAlone(question: Question, answer: Answer): string | undefined {
+  if (question.kind === 'one-of' || typeof answer !== 'object') return undefined;
+  const given = Array.isArray(answer) ? answer : Object.keys(answer);
+  return spelledOptions(question).find(({ id, alone }) => alone && given.includes(id))?.id;
 }
 
 const tile = (scope: Locator, option: string): Locator => scope.locator(`label:has(input[name="${option}"])`);

@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createActor } from 'xstate';
+import type { Answers } from '../../src/flow/answers.ts';
+import type { Condition } from '../../src/flow/condition.ts';
 import { offeredOptions } from '../../src/flow/options.ts';
 import { firstUnanswered, inPlay, questionsOf, routeOf } from '../../src/flow/route.ts';
 import type { InterviewEvent } from '../../src/interview/interview-events.ts';
@@ -10,9 +13,28 @@ import { restoredInterview, savedInterview } from '../../src/interview/saved.ts'
 import { anyAnswer } from '../flow/any-answer.ts';
 import { FITTING, FITTING_TABLES } from '../flow/fitting.ts';
 
+const read = (file: string) =>
+  JSON.parse(readFileSync(new URL(`../../flows/fitting/${file}.json`, import.meta.url), 'utf8'));
+const RULES: readonly { readonly when: Condition; readonly cautions?: readonly string[] }[] = read('rules');
+const LEVELS = new Map((read('cautions') as { id: string; level: string }[]).map(({ id, level }) => [id, level]));
 const machine = interviewMachine(FITTING, FITTING_TABLES);
 const QUESTIONS = questionsOf(FITTING);
 const IDS = QUESTIONS.map(({ id }) => id);
+
+const AROUND: readonly string[] = ['review', 'finished'];
+
+/** Signs that want a clinician today or at once: the rules' own cautions of these levels, read from the data. */
+const URGENT = new Set(
+  RULES.filter(({ cautions }) => cautions?.some((id) => ['now', 'today'].includes(LEVELS.get(id) ?? ''))).flatMap(
+    ({ when }) => ('includes' in when ? [`${when.of} ${when.includes}`] : []),
+  ),
+);
+function needsHelpToday(answers: Answers): boolean {
+  const counted = routeOf(FITTING, answers).answers;
+  return Object.entries(counted).some(
+    ([id, answer]) => Array.isArray(answer) && answer.some((option) => URGENT.has(`${id} ${option}`)),
+  );
+}
 
 /** One thing a customer might do, drawn while the walk goes on; mostly they answer. */
 function nextEvent(state: InterviewState, pick: <T>(arbitrary: fc.Arbitrary<T>) => T): InterviewEvent {
@@ -41,6 +63,7 @@ function walks(
       const state = () => actor.getSnapshot().context;
       for (let step = 0; step < steps; step += 1) {
         const before = state();
+        if (before.at === 'finished') return;
         const event = nextEvent(before, (arbitrary) => gen(() => arbitrary));
         actor.send(event);
         const after = state();
@@ -59,19 +82,23 @@ describe('however a customer wanders', () => {
       if (event.type !== 'answer') expect(after.answers).toEqual(before.answers);
       else expect(again).toEqual(after);
       const saved = JSON.parse(JSON.stringify(savedInterview(FITTING, after)));
-      expect(restoredInterview(FITTING, FITTING_TABLES, saved)).toEqual({ value: after, findings: [] });
-      expect(['welcome', 'review', ...inPlay(FITTING, after.answers)]).toContain(after.at);
+      const restored = restoredInterview(FITTING, FITTING_TABLES, saved);
+      // A result is worked out anew: whoever is found there goes on from review.
+      if (after.at === 'finished') expect(restored.value).toEqual({ ...after, at: 'review' });
+      else expect(restored).toEqual({ value: after, findings: [] });
+      if (after.at === 'finished') expect(needsHelpToday(after.answers)).toBe(true);
+      else expect(['welcome', 'review', ...inPlay(FITTING, after.answers)]).toContain(after.at);
       if (after.at === 'review') expect(firstUnanswered(FITTING, after.answers)).toBeUndefined();
     });
   });
 
-  test('answering on from wherever they are ends in review with nothing left open', () => {
+  test('answering on ends in review with nothing left open, or at once where they need help today', () => {
     fc.assert(
       fc.property(fc.gen(), (gen) => {
         const actor = createActor(machine);
         actor.start();
         actor.send({ type: 'start' });
-        for (let step = 0; step < 40 && actor.getSnapshot().context.at !== 'review'; step += 1) {
+        for (let step = 0; step < 40 && !AROUND.includes(actor.getSnapshot().context.at); step += 1) {
           const { at, answers } = actor.getSnapshot().context;
           const question = QUESTIONS.find(({ id }) => id === at);
           if (!question) throw new Error(at);
@@ -79,7 +106,7 @@ describe('however a customer wanders', () => {
           actor.send({ type: 'answer', question: at, value: gen(() => anyAnswer(question, offered)) });
         }
         const { at, answers } = actor.getSnapshot().context;
-        expect(at).toBe('review');
+        expect(at).toBe(needsHelpToday(answers) ? 'finished' : 'review');
         expect(firstUnanswered(FITTING, answers)).toBeUndefined();
         expect(Object.keys(answers).sort()).toEqual([...inPlay(FITTING, answers)].sort());
       }),

@@ -8,7 +8,7 @@ import { readdirSync } from 'node:fs';
 import { loadKnowledge, loadStock, loadVisit } from '../../src/command-line/load.ts';
 import type { Answer } from '../../src/flow/answers.ts';
 import type { Question } from '../../src/flow/format.ts';
-import { tablesOf } from '../../src/flow/options.ts';
+import { spelledOptions, tablesOf } from '../../src/flow/options.ts';
 import { questionsOf, routeOf } from '../../src/flow/route.ts';
 import { lineOf } from '../../src/pipeline.ts';
 
@@ -27,21 +27,24 @@ function taps(question: Question, answer: Answer): number {
     case 'yes-no':
       return 1;
     case 'some-of':
-      return (answer as readonly string[]).length + 1;
+      return standsAlone(question, answer) ? 1 : (answer as readonly string[]).length + 1;
     case 'shares':
-      return sharesTaps(answer as Readonly<Record<string, string>>);
+      return standsAlone(question, answer) ? 1 : sharesTaps(answer as Readonly<Record<string, string>>);
     case 'number':
       return answer === 'not-sure' ? 1 : 2;
     case 'against-today':
       return Object.values(answer).filter((choice) => choice !== 'no-preference').length + 1;
-    case 'signs': {
-      const signs = answer as readonly string[];
-      const alone = question.options.some(({ id, alone: stands }) => id === signs[0] && stands);
-      return alone ? 1 : 2 * signs.length + 1;
-    }
+    case 'signs':
+      return standsAlone(question, answer) ? 1 : 2 * (answer as readonly string[]).length + 1;
     case 'body-map':
       return typeof answer === 'string' ? 1 : 3 * Object.keys(answer).length + 1;
   }
+}
+
+/** "None of these" and its like: a button that answers at once. */
+function standsAlone(question: Question, answer: Answer): boolean {
+  const given = Array.isArray(answer) ? answer : Object.keys(answer);
+  return spelledOptions(question).some(({ id, alone }) => alone && given.includes(id));
 }
 
 /** The first tick is "mostly" and later ones "some"; each that should be otherwise is one tap more. */

@@ -193,9 +193,11 @@ export class Outcome extends LightElement {
     const said = textOf(this.facts, this.words);
     // What the paper would say of printed health notes does not hold for the screen.
     const text = { ...said, health: this.facts.healthAsked ? [] : said.health.slice(0, 1) };
+    // Nothing here is worth doing before the call.
+    const callFirst = text.cautions.some(({ level }) => level === 'now');
     return html`<lw-result class="page-in" .text=${text} .words=${this.words}></lw-result>
       <div class="foot sticky">
-        ${this.button('card', () => this.wantCard(), true)}${this.button('hand', () => this.askHand())}
+        ${this.button('card', () => this.wantCard(), !callFirst)}${this.button('hand', () => this.askHand())}
         ${this.button('change', () => this.tell('change'))}
       </div>`;
   }

@@ -16,11 +16,7 @@ export class ResultScreen extends LightElement {
   protected override render() {
     const { text } = this;
     const stops = text.cautions.filter(({ level }) => STOPS.includes(level));
-    return html`<div class="head">
-        <h1 id="ask" tabindex="-1">${text.title}</h1>
-        ${text.lead.map((line) => html`<p class="lead">${line}</p>`)}
-        ${text.health.map((line) => html`<p class="soft">${line}</p>`)}
-      </div>
+    return html`${stops[0]?.level === 'now' ? this.emergency(stops[0]) : this.head()}
       ${stops.map((level) => this.stop(level))}
       ${text.lineUps.map((lineUp) => this.lineUp(lineUp))}
       ${text.strips.rows.length > 0 ? html`<lw-strips .strips=${text.strips}></lw-strips>` : nothing}
@@ -37,6 +33,23 @@ export class ResultScreen extends LightElement {
       ${text.outcome === 'shortlist' || text.outcome === 'fitter-first' ? this.size() : nothing}
       ${text.cautions.filter(({ level }) => !STOPS.includes(level)).map((level) => this.mind(level))}
       <p class="soft small">${text.disclaimer}</p>`;
+  }
+
+  private head() {
+    const { text } = this;
+    return html`<div class="head">
+      <h1 id="ask" tabindex="-1">${text.title}</h1>
+      ${text.lead.map((line) => html`<p class="lead">${line}</p>`)}
+      ${text.health.map((line) => html`<p class="soft">${line}</p>`)}
+    </div>`;
+  }
+
+  /** Whom to call stands above all else, and the staff can call too. */
+  private emergency({ heading }: CautionsText) {
+    return html`<div class="head">
+      <h1 id="ask" class="urgent" tabindex="-1">${heading}</h1>
+      <p class="lead">${this.words.say('result.tellStaff')}</p>
+    </div>`;
   }
 
   private stop({ heading, items }: CautionsText) {

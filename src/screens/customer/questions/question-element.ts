@@ -20,6 +20,34 @@ export abstract class QuestionElement<Q extends Question = Question> extends Lig
     return html`<div class="foot">${this.back}${onward}</div>`;
   }
 
+  /**
+   * The way on: with what was ticked, or else with one of the answers that stand alone ("none of these"), each a button
+   * that answers at once. `alone` writes such an answer; nothing leads on while the page `waits` for another tap.
+   */
+  protected onward(
+    ticked: Answer | undefined,
+    { alone = (id: string): Answer => [id], waits = false } = {},
+  ): TemplateResult {
+    if (ticked !== undefined) return this.onwardButton(this.words.say('screen.continue'), ticked, true, waits);
+    const standing = this.offered.filter((option) => option.alone);
+    if (standing.length > 0) {
+      return html`${standing.map(({ id, label }, index) => this.onwardButton(label, alone(id), index === 0, waits))}`;
+    }
+    return html`<button type="button" class="button main" disabled>${this.words.say('screen.continue')}</button>
+      <p class="soft">${this.words.say('screen.pickFirst')}</p>`;
+  }
+
+  private onwardButton(label: string, value: Answer, main: boolean, waits: boolean): TemplateResult {
+    return html`<button
+      type="button"
+      class=${main ? 'button main' : 'button'}
+      ?disabled=${waits}
+      @click=${() => this.give(value)}
+    >
+      ${label}
+    </button>`;
+  }
+
   protected give(value: Answer): void {
     this.dispatchEvent(new AnsweredEvent(value));
   }

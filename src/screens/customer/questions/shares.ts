@@ -15,13 +15,17 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('question')) return;
     const { answer } = this;
-    this.shares =
-      typeof answer === 'object' && !Array.isArray(answer) ? { ...(answer as Readonly<Record<string, string>>) } : {};
+    const given =
+      typeof answer === 'object' && !Array.isArray(answer) ? (answer as Readonly<Record<string, string>>) : {};
+    this.shares = Object.fromEntries(this.ticks.flatMap(({ id }) => (given[id] ? [[id, given[id]]] : [])));
+  }
+
+  private get ticks(): readonly Offered[] {
+    return this.offered.filter((option) => !option.alone);
   }
 
   private toggle(option: Offered, on: boolean): void {
-    const alone = new Set(this.offered.filter((other) => other.alone).map((other) => other.id));
-    const kept = Object.entries(this.shares).filter(([id]) => id !== option.id && !option.alone && !alone.has(id));
+    const kept = Object.entries(this.shares).filter(([id]) => id !== option.id);
     const first = !kept.some(([, share]) => share === 'mostly');
     this.shares = Object.fromEntries(on ? [...kept, [option.id, first ? 'mostly' : 'some']] : kept);
   }
@@ -31,17 +35,16 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
   }
 
   protected override render() {
-    const chosen = this.offered.filter((option) => this.shares[option.id] && !option.alone);
-    const some = Object.keys(this.shares).length > 0;
+    const chosen = this.ticks.filter((option) => this.shares[option.id]);
     return html`<fieldset>
         <legend class="visually-hidden">${this.say('ask')}</legend>
         <ul class=${this.drawn ? 'choices tiles' : 'choices list'}>
           ${repeat(
-            this.offered,
+            this.ticks,
             (option) => option.id,
             (option) => html`<li>
               <label class="choice">
-                ${this.drawn && !option.alone ? html`<lw-drawing set="floors" name=${option.id}></lw-drawing>` : nothing}
+                ${this.drawn ? html`<lw-drawing set="floors" name=${option.id}></lw-drawing>` : nothing}
                 <input
                   type="checkbox"
                   name=${option.id}
@@ -62,16 +65,12 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
             </section>`
           : nothing
       }
-      ${this.foot(html`
-        <button type="button" class="button main" ?disabled=${!some} @click=${() => this.give(this.inOrder())}>
-          ${this.words.say('screen.continue')}
-        </button>
-        ${some ? nothing : html`<p class="soft">${this.words.say('screen.pickFirst')}</p>`}`)}`;
+      ${this.foot(this.onward(chosen.length > 0 ? this.inOrder() : undefined, { alone: (id) => ({ [id]: 'mostly' }) }))}`;
   }
 
   private inOrder(): Readonly<Record<string, string>> {
     return Object.fromEntries(
-      this.offered.flatMap((option) => {
+      this.ticks.flatMap((option) => {
         const share = this.shares[option.id];
         return share ? [[option.id, share]] : [];
       }),

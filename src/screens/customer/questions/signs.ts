@@ -39,7 +39,7 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
 
   protected override render() {
     const signs = this.offered.filter((option) => !option.alone);
-    const alone = this.offered.filter((option) => option.alone);
+    const ticked = signs.map(({ id }) => id).filter((id) => this.chosen.includes(id));
     return html`<ul class="choices list signs" aria-labelledby=${this.headingId}>
         ${repeat(
           signs,
@@ -47,26 +47,7 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
           (option) => (this.asked === option.id ? this.confirm(option) : this.sign(option)),
         )}
       </ul>
-      ${this.foot(html`
-        ${
-          this.chosen.length > 0
-            ? html`<button
-                type="button"
-                class="button main"
-                @click=${() => this.give(signs.map(({ id }) => id).filter((id) => this.chosen.includes(id)))}
-              >
-                ${this.words.say('screen.continue')}
-              </button>`
-            : alone.map(
-                (option, index) => html`<button
-                  type="button"
-                  class=${index === 0 ? 'button main' : 'button'}
-                  @click=${() => this.give([option.id])}
-                >
-                  ${option.label}
-                </button>`,
-              )
-        }`)}`;
+      ${this.foot(this.onward(ticked.length > 0 ? ticked : undefined, { waits: this.asked !== undefined }))}`;
   }
 
   private sign(option: Offered) {
