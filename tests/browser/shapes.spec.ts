@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { stopNow } from './by-keyboard.ts';
-import { openState, SCREEN_STATES } from './screens.ts';
+import { openState, SCREEN_STATES, speakState } from './screens.ts';
 
 /** One of each kind of page: what the rest are made of. */
 const KINDS = [
@@ -27,12 +27,30 @@ const KINDS = [
   'card',
   'handed',
 ];
-const CUSTOMERS = SCREEN_STATES.map(({ id }) => id);
+/** The fitter's and the shop's: what is full of things to touch. */
+const BENCH_KINDS = [
+  'bench-pin-wait',
+  'bench-tickets',
+  'bench-reasons',
+  'bench-edit-why',
+  'bench-measure-odd',
+  'bench-old-pair',
+  'bench-compare',
+  'bench-box-sold',
+  'bench-tried',
+  'bench-closing',
+  'bench-clearance',
+  'shop-load',
+  'shop-boxes',
+  'shop-lacks',
+  'shop-settings-wrong',
+];
+const ALL = SCREEN_STATES.map(({ id }) => id);
 
 test.use({ reducedMotion: 'reduce' });
 
 test('the kinds of page looked at here are listed states', () => {
-  expect(KINDS.filter((id) => !CUSTOMERS.includes(id))).toEqual([]);
+  expect([...KINDS, ...BENCH_KINDS].filter((id) => !ALL.includes(id))).toEqual([]);
 });
 
 /** What sticks out sideways: the page itself, and what is wider than the screen or cut off by it. */
@@ -55,37 +73,56 @@ const sideways = (page: Page): Promise<readonly string[]> =>
     ];
   });
 
-const TARGET = 56;
-const SMALLEST_TYPE = 20;
-/** What a finger aims at and what an eye reads, where smaller than design section 10 has it. */
-const tooSmall = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(
-    ([target, type]) => {
-      const seen = (element: Element): boolean => {
-        const { width, height } = element.getBoundingClientRect();
-        return width > 1 && height > 1 && !element.closest('.visually-hidden');
-      };
-      const box = (element: Element) => (element.closest('label') ?? element).getBoundingClientRect();
-      const controls = [...document.querySelectorAll('button, input, select, summary, a[href]')].filter(seen);
-      const low = controls.filter((control) => box(control).height < target - 0.5 || box(control).width < target - 0.5);
-      const texts = [...document.querySelectorAll('main *, aside *, dialog *')].filter(
-        (element) =>
-          seen(element) &&
-          !element.closest('svg') &&
-          [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim()),
-      );
-      const small = texts.filter((element) => Number.parseFloat(getComputedStyle(element).fontSize) < type - 0.01);
-      const name = (element: Element) =>
-        `${element.localName}.${element.className} ${element.textContent?.trim().slice(0, 20)}`;
-      return [
-        ...low.map(
-          (element) => `target ${Math.round(box(element).width)}×${Math.round(box(element).height)} ${name(element)}`,
-        ),
-        ...small.map((element) => `type ${getComputedStyle(element).fontSize} ${name(element)}`),
-      ];
-    },
-    [TARGET, SMALLEST_TYPE] as const,
-  );
+/** Least height and width of a target and least size of type, CSS pixels: for customers, and at the bench. */
+type Least = readonly [target: number, type: number];
+const CUSTOMER: Least = [56, 20];
+const FITTER: Least = [44, 17];
+/** What a finger aims at and what an eye reads, where smaller than it may be. */
+const tooSmall = (page: Page, least: Least = CUSTOMER): Promise<readonly string[]> =>
+  page.evaluate(([target, type]) => {
+    const seen = (element: Element): boolean => {
+      const { width, height } = element.getBoundingClientRect();
+      return width > 1 && height > 1 && !element.closest('.visually-hidden');
+    };
+    const box = (element: Element) => (element.closest('label') ?? element).getBoundingClientRect();
+    const controls = [...document.querySelectorAll('button, input, select, summary, a[href]')].filter(seen);
+    const low = controls.filter((control) => box(control).height < target - 0.5 || box(control).width < target - 0.5);
+    const texts = [...document.querySelectorAll('main *, aside *, dialog *')].filter(
+      (element) =>
+        seen(element) &&
+        !element.closest('svg') &&
+        [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim()),
+    );
+    const small = texts.filter((element) => Number.parseFloat(getComputedStyle(element).fontSize) < type - 0.01);
+    const name = (element: Element) =>
+      `${element.localName}.${element.className} ${element.textContent?.trim().slice(0, 20)}`;
+    return [
+      ...low.map(
+        (element) => `target ${Math.round(box(element).width)}×${Math.round(box(element).height)} ${name(element)}`,
+      ),
+      ...small.map((element) => `type ${getComputedStyle(element).fontSize} ${name(element)}`),
+    ];
+  }, least);
+
+/** Words that stick out of the button, choice or row they belong to. */
+const cutOff = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+      const holder = text.parentElement?.closest('button, label, summary, .said, .pair, td, th, dd');
+      if (!holder || !text.textContent?.trim() || text.parentElement?.closest('.visually-hidden, svg, select'))
+        continue;
+      if (holder.localName === 'label' && holder.querySelector('select, textarea')) continue;
+      const range = document.createRange();
+      range.selectNodeContents(text);
+      const { left, right, width } = range.getBoundingClientRect();
+      const box = holder.getBoundingClientRect();
+      if (width > 1 && (left < box.left - 1 || right > box.right + 1))
+        found.push(`cut off: ${text.textContent.trim()}`);
+    }
+    return found;
+  });
 
 /** The shapes a page is looked at in, one after the other: a state is loaded once. */
 const SHAPES = {
@@ -99,15 +136,22 @@ type Shape = keyof typeof SHAPES;
 /** Targets and type have to keep their size where a tablet stands in a shop; a narrow page may be set smaller. */
 const TABLETS: readonly Shape[] = ['on the smallest tablet', 'upright', 'lying'];
 
-async function faultsOf(page: Page, state: string, language: string): Promise<readonly string[]> {
-  await openState(page, state, language);
+/** What is wrong with the page as it stands, in these shapes. */
+async function faultsIn(page: Page, shapes: readonly Shape[], least: Least): Promise<readonly string[]> {
   const found: string[] = [];
-  for (const [shape, size] of Object.entries(SHAPES)) {
-    await page.setViewportSize(size);
-    const faults = [...(await sideways(page)), ...(TABLETS.includes(shape as Shape) ? await tooSmall(page) : [])];
-    found.push(...faults.map((fault) => `${state} ${shape}: ${fault}`));
+  for (const shape of shapes) {
+    await page.setViewportSize(SHAPES[shape]);
+    const small = TABLETS.includes(shape) ? await tooSmall(page, least) : [];
+    const faults = [...(await sideways(page)), ...(await cutOff(page)), ...small];
+    found.push(...faults.map((fault) => `${shape}: ${fault}`));
   }
   return found;
+}
+
+async function faultsOf(page: Page, state: string, language: string): Promise<readonly string[]> {
+  await openState(page, state, language);
+  const found = await faultsIn(page, Object.keys(SHAPES) as Shape[], CUSTOMER);
+  return found.map((fault) => `${state} ${fault}`);
 }
 
 for (const [language, states] of [
@@ -125,6 +169,35 @@ for (const [language, states] of [
     expect(found).toEqual([]);
   });
 }
+
+for (const half of [0, 1]) {
+  const states = BENCH_KINDS.filter((_, at) => at % 2 === half);
+  test(`on a tablet, in two languages, nothing is cut off or too small: ${states.join(', ')}`, async ({ page }) => {
+    const found: string[] = [];
+    for (const state of states) {
+      await openState(page, state, 'de');
+      for (const language of ['de', 'ar']) {
+        if (language === 'ar') await speakState(page, 'ar');
+        const faults = await faultsIn(page, TABLETS, FITTER);
+        found.push(...faults.map((fault) => `${state} ${language} ${fault}`));
+      }
+    }
+    expect(found).toEqual([]);
+  });
+}
+
+test('a planted word too long for its button is found', async ({ page }) => {
+  await openState(page, 'ask-reason');
+  expect(await cutOff(page)).toEqual([]);
+  await page
+    .locator('.foot .button')
+    .first()
+    .evaluate((button) => {
+      button.textContent = 'w'.repeat(80);
+      (button as HTMLElement).style.setProperty('width', '90px');
+    });
+  expect((await cutOff(page)).join()).toContain('cut off: www');
+});
 
 test('with larger text nothing scrolls sideways, and the text is larger', async ({ page }) => {
   await openState(page, 'ask-liking');
