@@ -30,7 +30,7 @@ function reviewPage({ answers }: InterviewState, { flow, words, send }: Intervie
       .words=${words}
       @change-answer=${(event: CustomEvent<string>) => send({ type: 'change', question: event.detail })}
     ></lw-review>
-    <div class="foot">
+    <div class="foot sticky">
       ${backButton('review', words, send)}
       <button type="button" class="button main" @click=${() => send({ type: 'finish' })}>
         ${words.say('screen.review.finish')}

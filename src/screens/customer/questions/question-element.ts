@@ -17,7 +17,7 @@ export abstract class QuestionElement<Q extends Question = Question> extends Lig
 
   /** The bottom row of every question: back, then what this kind needs to go on. */
   protected foot(onward: unknown = nothing): TemplateResult {
-    return html`<div class="foot">${this.back}${onward}</div>`;
+    return html`<div class="foot sticky">${this.back}${onward}</div>`;
   }
 
   /**
