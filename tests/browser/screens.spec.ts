@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { openState } from './screens.ts';
+import { LANGUAGES, openState, speakState } from './screens.ts';
 
 test.use({ reducedMotion: 'reduce' });
 
@@ -26,3 +26,18 @@ for (const [state, width] of [
     expect(Math.abs((list ?? 0) - (last ?? 0))).toBeLessThan(3);
   });
 }
+
+test('on the smallest tablet upright the tag keeps its controls in one line, in every language', async ({ page }) => {
+  await page.setViewportSize({ width: 768, height: 1024 });
+  await openState(page, 'ask-reason');
+  for (const language of LANGUAGES) {
+    await speakState(page, language);
+    const middles = await page.locator('.stub-foot > *').evaluateAll((controls) =>
+      controls.map((control) => {
+        const { top, bottom } = control.getBoundingClientRect();
+        return Math.round((top + bottom) / 2);
+      }),
+    );
+    expect(Math.max(...middles) - Math.min(...middles), language).toBeLessThan(4);
+  }
+});
