@@ -12,15 +12,31 @@ export function isOver(ticket: Ticket, now: Date, keepMinutes: number): boolean 
   const finished = new Date(ticket.finishedAt);
   const age = now.getTime() - finished.getTime();
   const otherDay = finished.toDateString() !== now.toDateString();
-  return ticket.state === 'closed' || otherDay || age > keepMinutes * 60_000 || age < -CLOCK_SLACK;
+  return ticket.state === 'closed' || otherDay || age > keepMinutes * 60_000 || isFromLater(ticket, now);
 }
+
+/** Finished later than it is now: somebody set the clock back since. */
+const isFromLater = ({ finishedAt }: Ticket, now: Date): boolean =>
+  now.getTime() - new Date(finishedAt).getTime() < -CLOCK_SLACK;
 
 /** A clock may be nudged by a minute or two by time keeping; more than five minutes is somebody's hand. From memory. */
 const CLOCK_SLACK = 5 * 60_000;
 
-/** Removes what is over; returns the ids removed. */
+/** Removes what is over; returns the ids removed. What went because of the clock is noted, for `wasClockSetBack`. */
 export async function wipeOver(store: Store, now: Date, keepMinutes: number): Promise<readonly string[]> {
   const over = (await store.all<Ticket>('visits')).filter((ticket) => isOver(ticket, now, keepMinutes));
   for (const ticket of over) await store.delete('visits', ticket.id);
+  if (over.some((ticket) => ticket.state !== 'closed' && isFromLater(ticket, now))) {
+    await store.put('shop', CLOCK_NOTE, true).catch(() => undefined);
+  }
   return over.map((ticket) => ticket.id);
+}
+
+const CLOCK_NOTE = 'clock-set-back';
+
+/** Whether visits went because the clock was set back, and nobody was told yet. Asking is being told. */
+export async function wasClockSetBack(store: Store): Promise<boolean> {
+  if ((await store.get('shop', CLOCK_NOTE)) !== true) return false;
+  await store.delete('shop', CLOCK_NOTE);
+  return true;
 }

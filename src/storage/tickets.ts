@@ -74,6 +74,19 @@ export async function changeTicket(
   return { ticket: standing, refused };
 }
 
+/**
+ * Closes a ticket and wipes it, unless somebody else changed it since it was read. A store too full to write may still
+ * wipe, and closing is what makes room in it.
+ */
+export async function closeTicket(store: Store, seen: Ticket): Promise<{ ticket: Ticket; refused: boolean }> {
+  const { ticket, refused } = await changeTicket(store, seen, { state: 'closed' }).catch(async () => {
+    const standing = (await store.get<Ticket>('visits', seen.id)) ?? seen;
+    return { ticket: standing, refused: standing.revision !== seen.revision };
+  });
+  if (!refused) await store.delete('visits', seen.id);
+  return { ticket, refused };
+}
+
 /** Longest waiting first; closed ones last. */
 export async function ticketsOf(store: Store): Promise<readonly Ticket[]> {
   const all = await store.all<Ticket>('visits');

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { memoryStore } from '../../src/storage/memory-store.ts';
-import { isOver, wipeOver } from '../../src/storage/retention.ts';
+import { isOver, wasClockSetBack, wipeOver } from '../../src/storage/retention.ts';
+import type { Store } from '../../src/storage/store.ts';
 import {
   changeTicket,
+  closeTicket,
   nextTicket,
   putTicket,
   TICKET_WORDS,
@@ -80,5 +82,47 @@ describe('a visit is kept', () => {
     await putTicket(store, ticket('new', at('14:50')));
     expect(await wipeOver(store, now, 60)).toEqual(['old']);
     expect((await ticketsOf(store)).map(({ id }) => id)).toEqual(['new']);
+  });
+
+  it('not in silence when the clock was set back: it is told once', async () => {
+    const store = memoryStore();
+    await putTicket(store, ticket('later', at('16:00')));
+    expect(await wasClockSetBack(store)).toBe(false);
+    await wipeOver(store, now, DAY_LONG);
+    expect(await wasClockSetBack(store)).toBe(true);
+    expect(await wasClockSetBack(store)).toBe(false);
+  });
+});
+
+describe('a ticket that is closed', () => {
+  /** Full: it writes nothing more, and still wipes. */
+  const full = (store: Store): Store => ({ ...store, update: () => Promise.reject(new Error('full')) });
+
+  it('is wiped', async () => {
+    const store = memoryStore();
+    const seen = ticket('one', at('10:00'));
+    await putTicket(store, seen);
+    expect((await closeTicket(store, seen)).refused).toBe(false);
+    expect(await ticketsOf(store)).toEqual([]);
+  });
+
+  it('is wiped from a store too full to write, and so makes room', async () => {
+    const store = memoryStore();
+    const seen = ticket('one', at('10:00'));
+    await putTicket(store, seen);
+    expect((await closeTicket(full(store), seen)).refused).toBe(false);
+    expect(await ticketsOf(store)).toEqual([]);
+  });
+
+  it.each([
+    ['', (store: Store) => store],
+    [' not even from a full store', full],
+  ])('stays when somebody changed it meanwhile%s', async (_, become) => {
+    const store = memoryStore();
+    const seen = ticket('one', at('10:00'));
+    await putTicket(store, seen);
+    await changeTicket(store, seen, { state: 'open' });
+    expect((await closeTicket(become(store), seen)).refused).toBe(true);
+    expect(await ticketsOf(store)).toHaveLength(1);
   });
 });

@@ -59,8 +59,8 @@ export class Kiosk extends LightElement {
   @state() private resumable: InterviewState | undefined;
   @state() private rest: Rest | undefined;
   @state() private shop: Shop | undefined;
-  /** The fitter's screens are in front: with a card's code from the address, or with none. */
-  @state() private bench: { readonly code: string } | undefined;
+  /** The fitter's screens are in front: with a card's code from the address, or a ticket of this tablet, or neither. */
+  @state() private bench: { readonly code: string; readonly ticket: string } | undefined;
 
   private keeper: VisitKeeper | undefined;
   private preparing: Promise<void> | undefined;
@@ -150,10 +150,17 @@ export class Kiosk extends LightElement {
   }
 
   /** The code leaves the address at once, so that no later customer finds it there. */
-  private async openBench(code: string): Promise<void> {
+  private async openBench(code: string, ticket = ''): Promise<void> {
     if (code) history.replaceState(null, '', location.pathname + location.search);
     await Promise.all([import('../fitter/bench.ts'), this.prepare()]);
-    if (this.rest) this.bench = { code };
+    if (this.rest) this.bench = { code, ticket };
+  }
+
+  /** The fitter stands by: the visit leaves this screen, and its ticket waits behind the PIN. */
+  private async toBench(): Promise<void> {
+    const ticket = this.ticketText;
+    await this.wipe();
+    await this.openBench('', ticket);
   }
 
   /** The shop changed what it says of itself: so do this screen and every card from now on. */
@@ -292,6 +299,7 @@ export class Kiosk extends LightElement {
         .line=${this.rest.line}
         .shop=${this.rest.shop}
         .code=${this.bench.code}
+        .ticket=${this.bench.ticket}
         @shop-changed=${(event: CustomEvent<Shop>) => this.retell(event.detail)}
         @leave=${() => this.leaveBench()}
       ></lw-bench>`;
@@ -356,6 +364,7 @@ export class Kiosk extends LightElement {
       @hand=${(event: CustomEvent<boolean>) => this.keeper?.hand({ ...visit, printHealth: event.detail }, true)}
       @change=${() => this.begin({ ...context, at: 'review', changing: false })}
       @done=${() => this.wipe()}
+      @bench=${() => this.toBench()}
     ></lw-outcome>`;
   }
 

@@ -141,7 +141,7 @@ export class Outcome extends LightElement {
     }
   }
 
-  private tell(what: 'worked' | 'change' | 'hand' | 'done', detail?: unknown): void {
+  private tell(what: 'worked' | 'change' | 'hand' | 'done' | 'bench', detail?: unknown): void {
     this.dispatchEvent(new CustomEvent(what, { detail }));
   }
 
@@ -241,7 +241,12 @@ export class Outcome extends LightElement {
         <p class="lead">${this.say('handedText')}</p>
         <p>${this.say('handedFree')}</p>
       </div>
-      <div class="foot">${this.button('done', () => this.tell('done'), true)}</div>`;
+      <div class="foot">
+        ${this.button('done', () => this.tell('done'), true)}
+        <button type="button" class="link" data-act="bench" @click=${() => this.tell('bench')}>
+          ${this.words.say('bench.openHere')}
+        </button>
+      </div>`;
   }
 }
 

@@ -5,7 +5,7 @@ import type { Shop } from '../../card/shop.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import { IDLE_LOCK } from '../../storage/pin.ts';
-import { wipeOver } from '../../storage/retention.ts';
+import { wasClockSetBack, wipeOver } from '../../storage/retention.ts';
 import { keptSettings } from '../../storage/shop-settings.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Words } from '../../words/words.ts';
@@ -20,7 +20,7 @@ import './keys-panel.ts';
 import './pin-screen.ts';
 import { shortcutOf } from './shortcuts.ts';
 import './ticket-work.ts';
-import type { TicketWork } from './ticket-work.ts';
+import type { Closed, TicketWork } from './ticket-work.ts';
 import './tickets-screen.ts';
 
 /** How often the idle lock and the end of the day are looked at, milliseconds. */
@@ -40,6 +40,8 @@ export class Bench extends LightElement {
   @property({ attribute: false }) loadWords!: (language: string, all: boolean) => Promise<Words>;
   /** The address a card's code came in, opened after the PIN. */
   @property() code = '';
+  /** A ticket of this tablet, opened after the PIN. */
+  @property() ticket = '';
 
   @state() private words: Words | undefined;
   @state() private initials = '';
@@ -76,13 +78,13 @@ export class Bench extends LightElement {
   /** Locks after a long rest, and lets go of visits whose day is over. A clock set back counts as a long rest. */
   private async look(): Promise<void> {
     const rest = Date.now() - this.lastTouch;
-    if (this.initials && (rest > IDLE_LOCK || rest < 0)) this.lock('idle');
+    if (this.initials && (rest > IDLE_LOCK || rest < 0)) this.lock(rest < 0 ? 'clock-lock' : 'idle');
     const { keepMinutes } = await keptSettings(this.store);
     const gone = await wipeOver(this.store, new Date(), keepMinutes).catch(() => []);
     const shown = gone.filter((id) => this.openIds.includes(id));
-    if (shown.length === 0) return;
     for (const id of shown) this.shut(id);
-    this.noteCode = 'day-over';
+    if (await wasClockSetBack(this.store).catch(() => false)) this.noteCode = 'clock-back';
+    else if (shown.length > 0) this.noteCode = 'day-over';
   }
 
   private readonly touched = (): void => {
@@ -103,6 +105,8 @@ export class Bench extends LightElement {
     this.initials = initials;
     this.noteCode = '';
     this.touched();
+    if (this.ticket) this.openTicket(this.ticket);
+    this.ticket = '';
     this.focusHeading();
   }
 
@@ -113,7 +117,6 @@ export class Bench extends LightElement {
   }
 
   private openTicket(id: string): void {
-    this.code = '';
     this.openIds = [...new Set([...this.openIds, id])];
     this.go(id);
   }
@@ -127,16 +130,17 @@ export class Bench extends LightElement {
     if (to === SHOP_TAB) void SHOP?.();
     this.at = to;
     this.noteCode = '';
+    this.code = '';
     window.scrollTo(0, 0);
     this.focusHeading();
   }
 
   /** The visit is wiped before the list is shown again. */
-  private async closed(id: string): Promise<void> {
+  private async closed({ id, noteCode }: Closed): Promise<void> {
     this.openIds = this.openIds.filter((each) => each !== id);
     await this.look();
     this.go('tickets');
-    this.noteCode = 'closed';
+    this.noteCode = noteCode;
   }
 
   private focusHeading(): void {
@@ -262,7 +266,7 @@ export class Bench extends LightElement {
           .line=${this.line}
           .shop=${this.shop}
           .initials=${this.initials}
-          @ticket-closed=${(event: CustomEvent<string>) => this.closed(event.detail)}
+          @ticket-closed=${(event: CustomEvent<Closed>) => this.closed(event.detail)}
         ></lw-ticket>`,
     )}`;
   }

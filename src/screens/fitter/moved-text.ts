@@ -1,30 +1,46 @@
 import { compareLineUps, type Moved } from '../../shortlist/compare.ts';
 import { partsOf } from '../../shortlist/parts-of.ts';
+import type { BoxMark } from '../../stock/today.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { BenchNotes } from './bench-ticket.ts';
 import { reasonText } from './reasons.ts';
 import { fromText } from './why-text.ts';
 
+/** A move, and what was marked on the pair's boxes where that is what shut it out. */
+export interface MovedAtBench extends Moved {
+  readonly mark?: BoxMark['what'];
+}
+
 /** What moved between two lines of one ticket, line-up by line-up where both have it. */
-export function movedBetween(before: BenchLine, after: BenchLine): readonly Moved[] {
+export function movedBetween(
+  before: BenchLine,
+  after: BenchLine,
+  marks: readonly BoxMark[] = [],
+): readonly MovedAtBench[] {
   const parts = ({ line }: BenchLine) => partsOf(line.profile);
   const moved = after.line.shortlist.lineUps.flatMap((lineUp) => {
     const was = before.line.shortlist.lineUps.find((each) => each.for === lineUp.for);
     const part = parts(after).find((each) => each.for === lineUp.for);
     const partWas = parts(before).find((each) => each.for === lineUp.for);
-    return was && part && partWas ? compareLineUps({ lineUp: was, ...partWas }, { lineUp, ...part }) : [];
+    if (!was || !part || !partWas) return [];
+    return compareLineUps({ lineUp: was, ...partWas }, { lineUp, ...part }).map((each): MovedAtBench => {
+      const boxes = was.entries.find(({ shoe }) => shoe.id === each.shoe.id)?.boxes ?? [];
+      const mark = marks.findLast(({ box }) => boxes.some((fit) => fit.box.id === box));
+      return each.what === 'went-out' && each.by === undefined && mark ? { ...each, mark: mark.what } : each;
+    });
   });
   return [...new Map(moved.map((each) => [each.shoe.id, each])).values()];
 }
 
 /** Each move in a sentence with its cause. */
-export function movedText({ shoe, what, by, from }: Moved, notes: BenchNotes, words: Words): string {
+export function movedText({ shoe, what, by, from, mark }: MovedAtBench, notes: BenchNotes, words: Words): string {
   const moved = words.say(`moved.${what}`, { shoe: shoe.name });
   const aside = notes.aside.find((each) => each.shoe === shoe.id);
   if (what === 'went-out' && aside) {
     return words.say('bench.moved.aside', { moved, reason: reasonText(aside.reason, words) });
   }
+  if (mark) return words.say('bench.moved.aside', { moved, reason: words.say(`bench.moved.${mark}`) });
   if (by === undefined) return words.say('moved.others', { moved });
   const cause = causeName(by, words);
   const [first] = from;

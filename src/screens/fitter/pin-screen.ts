@@ -67,7 +67,7 @@ export class PinScreen extends LightElement {
       if (await this.opens(read.pin)) this.dispatchEvent(new CustomEvent('unlocked', { detail: initials }));
     } catch (reason) {
       console.error(reason);
-      this.refuse('not-kept');
+      this.refuse(this.first ? 'not-kept' : 'not-checked');
     } finally {
       this.working = false;
     }

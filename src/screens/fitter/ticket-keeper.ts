@@ -1,16 +1,15 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Flow } from '../../flow/format.ts';
-import type { Moved } from '../../shortlist/compare.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import { markBox, marksOn } from '../../storage/shop-marks.ts';
 import type { Store } from '../../storage/store.ts';
-import { changeTicket } from '../../storage/tickets.ts';
+import { closeTicket } from '../../storage/tickets.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, type Content, NO_NOTES, rememberShown, writeChange } from './bench-ticket.ts';
 import { dayOf, momentOf } from './day.ts';
-import { movedBetween } from './moved-text.ts';
+import { type MovedAtBench, movedBetween } from './moved-text.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import { addTally } from './tally.ts';
 
@@ -36,7 +35,7 @@ export class TicketKeeper implements ReactiveController {
   work: BenchLine | undefined;
   marks: readonly BoxMark[] = [];
   /** What the last change moved. */
-  moved: readonly Moved[] = [];
+  moved: readonly MovedAtBench[] = [];
   /** Names of pairs that were shown when the ticket was last open, and are no more. */
   lost: readonly string[] = [];
   /** Words: `bench.note.<code>`. */
@@ -100,7 +99,7 @@ export class TicketKeeper implements ReactiveController {
       const work = await line.bench({ visit: ticket.visit, aside: aside.map(({ shoe }) => shoe), pulledIn });
       if (mine !== this.#turn) return;
       this.work = work;
-      if (before) this.moved = movedBetween(before, work);
+      if (before) this.moved = movedBetween(before, work, this.marks);
       this.ticket = await rememberShown(store, ticket, this.#names);
     } catch (reason) {
       console.error(reason);
@@ -152,27 +151,32 @@ export class TicketKeeper implements ReactiveController {
     await this.#run();
   }
 
-  /** Closes the ticket and adds it to the sums. `false`: it could not be, and the note says why. */
-  async close(): Promise<boolean> {
+  /** Wipes the ticket and adds it to the sums; what to say then. Nothing: it could not be, and the note says why. */
+  async close(): Promise<'closed' | 'closed-uncounted' | undefined> {
     await this.#writing;
     const { ticket, work } = this;
-    if (!ticket || !work) return false;
+    if (!ticket || !work) return undefined;
     const { store, flow } = this.#host;
     const minutes = (Date.now() - new Date(ticket.startedAt).getTime()) / 60_000;
     try {
-      const { ticket: standing, refused } = await changeTicket(store, ticket, { state: 'closed' });
+      const { ticket: standing, refused } = await closeTicket(store, ticket);
       if (refused) {
         this.ticket = standing;
         this.noteCode = 'newer';
         await this.#run();
-        return false;
+        return undefined;
       }
-      await addTally(store, work.line, flow, minutes >= 0 && minutes < A_DAY ? minutes : undefined);
-      return true;
     } catch (reason) {
       console.error(reason);
       this.#tell('unsaved');
-      return false;
+      return undefined;
+    }
+    try {
+      await addTally(store, work.line, flow, minutes >= 0 && minutes < A_DAY ? minutes : undefined);
+      return 'closed';
+    } catch (reason) {
+      console.error(reason);
+      return 'closed-uncounted';
     }
   }
 }

@@ -36,6 +36,12 @@ const LOADERS: Readonly<Partial<Record<View, (() => Promise<unknown>) | undefine
 };
 const shownViews = VIEWS.filter((view) => (view !== 'measure' && view !== 'feet') || LOADERS[view] !== undefined);
 
+/** A ticket that is gone, and what to say of it. Words: `bench.note.<code>`. */
+export interface Closed {
+  readonly id: string;
+  readonly noteCode: 'closed' | 'closed-uncounted';
+}
+
 /** One ticket's workspace: what it comes to on top, and below it the profile, measuring, line-up, try-on or decision. */
 @customElement('lw-ticket')
 export class TicketWork extends LightElement {
@@ -64,7 +70,10 @@ export class TicketWork extends LightElement {
   }
 
   private async close(): Promise<void> {
-    if (await this.kept.close()) this.dispatchEvent(new CustomEvent('ticket-closed', { detail: this.ticketId }));
+    const noteCode = await this.kept.close();
+    if (noteCode === undefined) return;
+    const detail: Closed = { id: this.ticketId, noteCode };
+    this.dispatchEvent(new CustomEvent('ticket-closed', { detail }));
   }
 
   /** A key of the bench that is about this ticket. */

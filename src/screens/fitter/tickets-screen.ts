@@ -90,7 +90,7 @@ export class TicketsScreen extends LightElement {
       this.open((await make()).id);
     } catch (reason) {
       console.error(reason);
-      this.finding = this.words.say('bench.note.unsaved');
+      this.finding = this.words.say('bench.note.not-made');
     }
   }
 
