@@ -91,8 +91,8 @@ export async function showView(
 }
 
 /** Closes the ticket in front, and finds it gone. */
-export async function closeTicket(page: Page, act: Act = tap): Promise<void> {
+export async function closeTicket(page: Page, act: Act = tap, said: string = en.note.closed): Promise<void> {
   await act(page.locator('[data-act="close"]'));
   await act(page.locator('[data-act="close-yes"]'));
-  await expect(page.locator('lw-tickets')).toContainText(en.note.closed);
+  await expect(page.locator('lw-tickets')).toContainText(said);
 }
