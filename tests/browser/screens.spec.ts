@@ -32,6 +32,10 @@ test('on the smallest tablet upright the tag keeps its controls in one line, in 
   await openState(page, 'ask-reason');
   for (const language of LANGUAGES) {
     await speakState(page, language);
+    // As wide as a ticket gets.
+    await page.locator('.ticket strong').evaluate((ticket) => {
+      ticket.textContent = 'harbour 128';
+    });
     const middles = await page.locator('.stub-foot > *').evaluateAll((controls) =>
       controls.map((control) => {
         const { top, bottom } = control.getBoundingClientRect();
