@@ -1,8 +1,9 @@
 import type { AttributeKey } from '../attributes/attributes.ts';
-import type { Must, Need, Reason } from '../profile/profile.ts';
+import type { Must, Need, Preference, Reason } from '../profile/profile.ts';
 import type { Shoe } from '../stock/shoe.ts';
 import { floored } from './desirability.ts';
 import { meets } from './musts.ts';
+import { preferred } from './preferred.ts';
 import type { LineUp } from './shortlist.ts';
 import { substitute } from './substitute.ts';
 
@@ -11,13 +12,14 @@ export interface Made {
   readonly lineUp: LineUp;
   readonly needs: readonly Need[];
   readonly musts: readonly Must[];
+  readonly preferences?: readonly Preference[];
 }
 
 /** One pair that moved between two line-ups, and why. Words: `moved.<what>`. */
 export interface Moved {
   readonly shoe: Shoe;
   readonly what: 'came-in' | 'went-out' | 'up' | 'down';
-  /** The need that moved it most, or the must that let it in or shut it out. */
+  /** The need or preference that moved it most, or the must that let it in or shut it out. */
   readonly by?: AttributeKey | string;
   /** The answers behind it; empty when stock, size or the other pairs are. */
   readonly from: readonly string[];
@@ -25,7 +27,7 @@ export interface Moved {
 
 /**
  * What moved between the line-up before a change and the one after it, each with its cause: the must that newly shuts
- * it out or lets it in, else the need that changed most in its favour or against it.
+ * it out or lets it in, else the need or preference that changed most in its favour or against it.
  */
 export function compareLineUps(before: Made, after: Made): readonly Moved[] {
   const places = ({ lineUp }: Made) => new Map(lineUp.entries.map(({ shoe, place }) => [shoe.id, { shoe, place }]));
@@ -57,13 +59,29 @@ function why(
   const sign = what === 'came-in' || what === 'up' ? 1 : -1;
   let most = 0;
   let cause: Pick<Moved, 'by' | 'from'> = { from: [] };
-  for (const key of new Set([...before.needs, ...after.needs].map(({ attribute }) => attribute))) {
-    const change = (of: Shoe) => worth(of, key, after.needs) - worth(of, key, before.needs);
+  const weigh = (by: string, change: (of: Shoe) => number, from: () => readonly string[]): void => {
     const usual = all.reduce((sum, other) => sum + change(other), 0) / all.length;
     const gain = sign * (change(shoe) - usual);
-    if (gain <= most + 1e-9) continue;
+    if (gain <= most + 1e-9) return;
     most = gain;
-    cause = { by: key, from: changed(reasonsOf(before.needs, key), reasonsOf(after.needs, key)) };
+    cause = { by, from: from() };
+  };
+  for (const key of new Set([...before.needs, ...after.needs].map(({ attribute }) => attribute))) {
+    weigh(
+      key,
+      (of) => worth(of, key, after.needs) - worth(of, key, before.needs),
+      () => raised(key, before, after) ?? changed(reasonsOf(before.needs, key), reasonsOf(after.needs, key)),
+    );
+  }
+  const was = before.preferences ?? [];
+  const is = after.preferences ?? [];
+  for (const code of new Set([...was, ...is].map((each) => each.code))) {
+    const reasons = (of: readonly Preference[]) => of.find((each) => each.code === code)?.reasons ?? [];
+    weigh(
+      code,
+      (of) => worthPreferred(of, code, is) - worthPreferred(of, code, was),
+      () => changed(reasons(was), reasons(is)),
+    );
   }
   return cause;
 }
@@ -78,6 +96,18 @@ function worth(shoe: Shoe, key: AttributeKey, needs: readonly Need[]): number {
   const value = shoe.numbers[key];
   const part = value === undefined ? substitute(need) : floored(value, need);
   return need.importance * Math.log(part);
+}
+
+function worthPreferred(shoe: Shoe, code: string, preferences: readonly Preference[]): number {
+  const preference = preferences.find((each) => each.code === code);
+  return preference === undefined ? 0 : preference.importance * Math.log(preferred(shoe, preference));
+}
+
+/** That a need newly matters most, or no longer does, where that is what changed about it. */
+function raised(key: AttributeKey, before: Made, after: Made): readonly string[] | undefined {
+  const by = ({ needs }: Made) => needs.find(({ attribute }) => attribute === key)?.raisedBy;
+  const said = by(after) ?? by(before);
+  return said !== undefined && by(before) !== by(after) ? [said] : undefined;
 }
 
 const reasonsOf = (needs: readonly Need[], key: AttributeKey): readonly Reason[] =>

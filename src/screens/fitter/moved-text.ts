@@ -58,11 +58,10 @@ const ABOUT: Readonly<Record<string, string>> = {
   'colour-not': 'colour',
 };
 
-/** The need or must that moved a pair, by its bare name. */
+/** The need, must or preference that moved a pair, by its bare name. */
 function causeName(by: string, words: Words): string {
   const about = ABOUT[by] ?? by;
-  const key = [`card.strip.${about}.name`, `attribute.${about}.name`, `bench.from.${about}`].find((each) =>
-    words.has(each),
-  );
+  const keys = [`card.strip.${about}.name`, `attribute.${about}.name`, `bench.from.${about}`, `reason.${about}`];
+  const key = keys.find((each) => words.has(each));
   return key === undefined ? by : words.say(key);
 }
