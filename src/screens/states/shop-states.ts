@@ -33,7 +33,8 @@ export const shopStates: readonly ScreenState[] = [
   shop(
     'settings-wrong',
     'settings',
-    [{ into: 'input[name="warning"]', typed: '5' }, '[data-act="save"]'],
+    // Once the card formats stand: without one the form would ask for that too.
+    ['.formats input:checked', { into: 'input[name="warning"]', typed: '5' }, '[data-act="save"]'],
     '#wrong-warning',
   ),
   shop('card-format', 'settings', ['.formats label:last-of-type', '[data-act="preview"]'], 'iframe.preview'),
