@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openState } from './screens.ts';
 
-/** Where each of the customer's elements stands on a page. */
+/** Where each element stands on a page: the customer's, the fitter's, the shop's. */
 const STATES = [
   'welcome',
   'ask-reason',
@@ -13,6 +13,17 @@ const STATES = [
   'body-marked',
   'review',
   'result-pairs',
+  'bench-pin',
+  'bench-tickets',
+  'bench-edit-why',
+  'bench-measure-odd',
+  'bench-roll',
+  'bench-compare',
+  'bench-tried',
+  'bench-chosen',
+  'shop-boxes',
+  'shop-lacks',
+  'shop-card-format',
 ];
 
 /**
@@ -49,7 +60,9 @@ const deafProperties = (page: Page): Promise<{ seen: number; deaf: readonly stri
     return { seen, deaf: [...new Set(deaf)] };
   });
 
-test('every property of every element on the customer’s screens renders anew when it changes', async ({ page }) => {
+test('every property of every element on every screen renders anew when it changes', async ({ page }) => {
+  // Two dozen pages, one after the other.
+  test.setTimeout(120_000);
   for (const state of STATES) {
     await openState(page, state);
     const { seen, deaf } = await deafProperties(page);
