@@ -83,6 +83,29 @@ export function readLogo(text: string, file: string): Reading<string> {
   return { value: bare, findings: [] };
 }
 
+/**
+ * A logo for paper that takes black alone: paint written as light as paper becomes white, any other black.
+ *
+ * @example
+ * inBlack('<path fill="#d02020" stroke="none"/>') // '<path fill="#000000" stroke="none"/>'
+ */
+export function inBlack(svg: string): string {
+  return svg.replaceAll(/\b(fill|stroke)=["']([^"']*)["']/g, (_, name: string, paint: string) =>
+    paint === 'none' ? `${name}="none"` : `${name}="${isLight(paint) ? '#ffffff' : '#000000'}"`,
+  );
+}
+
+/** Above this of 255 in every part a colour prints as bare paper. Our choice. */
+const LIGHT = 200;
+
+function isLight(paint: string): boolean {
+  if (paint === 'white') return true;
+  const digits = /^#([0-9a-f]{3}|[0-9a-f]{6})$/i.exec(paint)?.[1];
+  if (!digits) return false;
+  const parts = digits.length === 3 ? [...digits].map((digit) => digit + digit) : (digits.match(/../g) ?? []);
+  return parts.every((part) => Number.parseInt(part, 16) > LIGHT);
+}
+
 function firstUnsafe(text: string): string | undefined {
   // Declarations (entities) and anything with `&` beyond the five named characters could hide what follows.
   if (/<[!?]/.test(text)) return /<[!?]\S*/.exec(text)?.[0];

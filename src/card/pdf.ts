@@ -3,6 +3,7 @@ import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
 import type { FontBytes } from './font/metrics.ts';
 import type { Page, Sheets } from './layout/layout-card.ts';
 import { ASCENT, POINT } from './layout/mark.ts';
+import { inBlack } from './logo.ts';
 import { paintOf } from './paint.ts';
 import { vectorsOf } from './pdf-vectors.ts';
 
@@ -70,7 +71,7 @@ function pageContent(page: Page, sheets: Sheets, breakBefore: boolean): Content[
         const ink = mark.kind === 'drawing' ? (paintOf(mark.ink, sheets.ink) ?? '#000000') : undefined;
         return [
           {
-            svg: ink ? mark.svg.replaceAll('currentColor', ink) : mark.svg,
+            svg: ink ? mark.svg.replaceAll('currentColor', ink) : sheets.ink === 'black' ? inBlack(mark.svg) : mark.svg,
             width: mark.width / POINT,
             height: mark.height / POINT,
             absolutePosition: { x: mark.x / POINT, y: mark.y / POINT },

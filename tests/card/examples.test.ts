@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { printable } from '../../src/card/font/printable.ts';
 import { codePiece } from '../../src/card/layout/blocks/code.ts';
 import { wrap } from '../../src/card/layout/wrap.ts';
-import { readLogo } from '../../src/card/logo.ts';
+import { inBlack, readLogo } from '../../src/card/logo.ts';
 import { letterOf } from '../../src/card/pairs.ts';
 import { place } from '../../src/card/strips.ts';
 import { simpleShare } from '../../src/card/text/ease-in-text.ts';
@@ -26,6 +26,10 @@ describe('the examples beside the card’s functions', () => {
   });
   it('codePiece', () => {
     expect(codePiece('LW1', 40, { module: 0.6, least: 0.5 }).height).toBeCloseTo(17.4);
+  });
+  it('inBlack', () => {
+    expect(inBlack('<path fill="#d02020" stroke="none"/>')).toBe('<path fill="#000000" stroke="none"/>');
+    expect(inBlack(`<path fill='#fff' stroke='#FAFAFA'/>`)).toBe('<path fill="#ffffff" stroke="#ffffff"/>');
   });
   it('readLogo', () => {
     expect(readLogo('<svg viewBox="0 0 1 1"><path d="M0 0h1"/></svg>', 'logo.svg').findings).toEqual([]);

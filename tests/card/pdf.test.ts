@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import { drawCard } from '../../src/card/draw-card.ts';
 import { wordsOnDisk } from '../../src/command-line/words-on-disk.ts';
-import { allText, openPdf, pageText } from './read-pdf.ts';
+import { allText, openPdf, pagePicture, pageText } from './read-pdf.ts';
 import { fonts, longFacts, toyFacts, toyPdf, toyTemplate, toyWordsOf } from './toy-card.ts';
 
 const SLOW = 20_000;
@@ -31,6 +31,14 @@ describe('a printed card', () => {
     expect(fonts).toBe(2);
     expect(file.match(/\/FontFile2 /g)).toHaveLength(fonts);
     expect(file.match(/\/FontName \/[A-Z]{6}\+Atkinson/g)).toHaveLength(fonts);
+  });
+
+  it('on a roll is black alone, whatever colours the shop’s logo has', async () => {
+    const logo = '<svg viewBox="0 0 10 10"><path d="M0 0h10v10H0z" fill="#d02020" stroke="green"/></svg>';
+    const pdf = await toyPdf({ ...toyFacts, shop: { ...toyFacts.shop, logo } }, 'roll80');
+    const { data } = await pagePicture(await openPdf(pdf), 1, 50);
+    const coloured = data.filter((red, at) => at % 4 === 0 && (red !== data[at + 1] || red !== data[at + 2]));
+    expect(coloured.length).toBe(0);
   });
 
   it('names its title and language', async () => {
