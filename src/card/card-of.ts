@@ -3,10 +3,11 @@ import type { Line } from '../pipeline.ts';
 import { factsOf } from '../profile/facts.ts';
 import type { Facts, Profile } from '../profile/profile.ts';
 import { profileOf } from '../profile/profile-of.ts';
+import { followUpWeeks } from '../shortlist/follow-up.ts';
 import { LABEL_SYSTEMS, type LabelSystem } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 import { benchOf } from './bench.ts';
-import type { CardFacts, CardSize, Copy } from './card.ts';
+import type { CardFacts, CardLineUp, CardSize, Copy } from './card.ts';
 import { cardCautions } from './cautions.ts';
 import { pairsOf } from './pairs.ts';
 import { healthSources, onlyHealth, openVisit } from './private.ts';
@@ -80,6 +81,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
       .map(({ code, kind }) => ({ code, kind })),
     healthAsked: asked,
     healthNotes: tellsHealth,
+    ...followUpOf(visit, pairs.lineUps),
     ...(fitter ? { bench: benchOf(line, knowledge, cautions) } : {}),
   };
 }
@@ -90,6 +92,13 @@ function doingOf(activity: Activity | undefined, facts: Facts): Pick<CardFacts, 
   const floors = facts['floors'];
   const floor = Array.isArray(floors) ? floors[0] : undefined;
   return { doing: { activity: activity.id, group: activity.group, ...(floor ? { floor } : {}) } };
+}
+
+/** Only a pair that is still on the card has somebody to come back with it. */
+function followUpOf({ choice }: Visit, lineUps: readonly CardLineUp[]): Pick<CardFacts, 'followUp'> {
+  if (choice?.kind !== 'pair') return {};
+  const chosen = lineUps.flatMap(({ pairs }) => pairs).find(({ shoe }) => shoe === choice.shoe);
+  return chosen ? { followUp: followUpWeeks(chosen.easeIn) } : {};
 }
 
 function openProfile(visit: Visit, knowledge: Knowledge): Profile {

@@ -43,6 +43,8 @@ export interface CardFacts {
   readonly healthAsked: boolean;
   /** True: the customer wants what followed from health answers on their card. Always true on a fitter's copy. */
   readonly healthNotes: boolean;
+  /** Weeks until the shop would like to see the chosen pair again. Absent until a pair is chosen. */
+  readonly followUp?: number;
   /** Fitter's copy only. */
   readonly bench?: Bench;
 }

@@ -164,6 +164,7 @@ test('a visit begun on the customer’s tablet ends on the fitter’s, with noth
     expect(text).toContain(plain(favourite));
     for (const other of names.filter((name) => name !== favourite)) expect(text).not.toContain(plain(other));
   }
+  for (const text of [theirs, ours]) expect(text).toMatch(/Lookinagainafterabout\d+weekswiththispair/);
   expect(ours).toContain(plain('Fitter'));
   expect(theirs).not.toContain(plain(benchWords('en').hold.none));
   await closeTicket(fitter, counted);

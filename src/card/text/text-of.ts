@@ -72,6 +72,7 @@ function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] 
       return [
         ...splitSays(facts, words),
         words.say(leadKey(facts, pairs), { count: pairs, letter: facts.lineUps[0]?.pairs[0]?.letter ?? '' }),
+        ...followUp(facts, words),
       ];
     case 'refer':
       return [words.say('card.lead.refer'), ...(facts.healthNotes ? [] : [words.say('card.lead.refer-how')])];
@@ -82,9 +83,12 @@ function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] 
     case 'keep-yours':
       return [words.say('card.lead.keep-yours'), words.say('card.lead.keep-yours-back')];
     case 'fitter-first':
-      return [words.say('card.lead.fitter-first')];
+      return [words.say('card.lead.fitter-first'), ...followUp(facts, words)];
   }
 }
+
+const followUp = ({ followUp: count }: CardFacts, words: Words): readonly string[] =>
+  count === undefined ? [] : [words.say('card.follow-up', { count })];
 
 const leadKey = (facts: CardFacts, pairs: number): string =>
   pairs === 0 ? 'card.lead.none' : (surenessKey(facts.lineUps) ?? 'card.lead.shortlist');

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Copy } from '../../card/card.ts';
 import type { Shop } from '../../card/shop.ts';
 import { afterTryOn } from '../../shortlist/after-try-on.ts';
+import { followUpWeeks } from '../../shortlist/follow-up.ts';
 import type { Choice } from '../../visit/visit.ts';
 import { rightToLeft } from '../../words/right-to-left.ts';
 import type { Words } from '../../words/words.ts';
@@ -26,8 +27,6 @@ const NO_PAIR = [
   'clinician-first',
   'other',
 ] as const;
-/** Weeks until a follow-up when no ease-in plan says otherwise. Common practice. */
-const FOLLOW_UP = 2;
 
 /** The end of a visit: a pair, a second choice, or none and why; then both copies of the card, and the ticket closes. */
 @customElement('lw-decide')
@@ -193,7 +192,7 @@ export class DecidePanel extends LightElement {
     const { visit } = this.ticket;
     const entry =
       choice.kind === 'pair' ? pairsOn(this.work).find((pair) => pair.entry.shoe.id === choice.shoe)?.entry : undefined;
-    const weeks = entry?.easeIn?.weeks.at(-1)?.week ?? FOLLOW_UP;
+    const weeks = followUpWeeks(entry?.easeIn);
     return html`<section class="final">
       <h2>${this.say('card')}</h2>
       <label class="check"

@@ -1,0 +1,17 @@
+import { expect, it } from 'vitest';
+import { COPIES } from '../../src/card/card.ts';
+import { textOf } from '../../src/card/text/text-of.ts';
+import { sampleFacts, sampleLine, sampleWords } from './sample-lines.ts';
+
+const STORY = 'netball-old-sprain';
+const lead = (facts: ReturnType<typeof sampleFacts>) => textOf(facts, sampleWords('en')).lead.join(' ');
+
+it.each(COPIES)('the final card, %s’s copy, says when to look in again with the chosen pair', (copy) => {
+  const [first] = sampleLine(STORY).shortlist.lineUps[0]?.entries ?? [];
+  if (!first) throw new Error('There is a pair');
+  const choice = { kind: 'pair', shoe: first.shoe.id, box: first.boxes[0]?.box.id ?? '' } as const;
+  const weeks = first.easeIn?.weeks.at(-1)?.week ?? 2;
+  expect(lead(sampleFacts(STORY, copy, { choice }))).toContain(`Look in again after about ${weeks} weeks`);
+  expect(lead(sampleFacts(STORY, copy))).not.toContain('Look in again');
+  expect(lead(sampleFacts(STORY, copy, { choice: { kind: 'none', reason: 'price' } }))).not.toContain('Look in again');
+});
