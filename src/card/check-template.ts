@@ -1,5 +1,6 @@
 import { findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
 import { z } from 'zod';
+import { tooDeepAt } from '../units/nested.ts';
 import type { Finding } from '../units/result.ts';
 import { BLOCKS, MUST_SHOW, type Template } from './template.ts';
 
@@ -44,10 +45,11 @@ const shape = z.strictObject({
 /** Everything wrong with a print template, with file and line. No findings: it can be used as a `Template`. */
 export function checkTemplate(file: string, text: string): readonly Finding[] {
   const errors: ParseError[] = [];
-  const root = parseTree(text, errors);
+  const deep = tooDeepAt(text);
+  const root = deep === undefined ? parseTree(text, errors, { disallowComments: true }) : undefined;
   const at = (path: readonly PropertyKey[]) => lineAt(root, text, path);
   if (errors[0] || !root) {
-    const offset = errors[0]?.offset ?? 0;
+    const offset = deep ?? errors[0]?.offset ?? 0;
     const line = text.slice(0, offset).split('\n').length;
     return [{ code: 'template-not-json', severity: 'error', file, line, value: text.slice(offset, offset + 30) }];
   }

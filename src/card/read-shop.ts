@@ -1,4 +1,5 @@
 import { type ParseError, parse } from 'jsonc-parser';
+import { tooDeepAt } from '../units/nested.ts';
 import type { Finding, Reading } from '../units/result.ts';
 import { readLogo } from './logo.ts';
 import { KIT, type Shop } from './shop.ts';
@@ -11,6 +12,12 @@ interface Field {
   readonly shape?: RegExp;
   readonly expected: string;
 }
+
+/** In characters: a name or a line longer than this is none, and a file longer than that is another. Our choices. */
+const LONGEST_LINE = 200;
+const LONGEST_FILE = 50_000;
+/** Fields nobody knows are named, so many of them. Our choice. */
+const MOST_UNKNOWN = 20;
 
 /** What a shop file holds. */
 const FIELDS: Readonly<Record<keyof Shop, Field>> = {
@@ -34,8 +41,9 @@ const FIELDS: Readonly<Record<keyof Shop, Field>> = {
  */
 export function readShop(text: string, file: string, logoText?: string): Reading<Shop> {
   const errors: ParseError[] = [];
-  const raw: unknown = parse(text, errors, { allowTrailingComma: false });
-  const first = errors[0];
+  const unfit = text.length > LONGEST_FILE ? LONGEST_FILE : tooDeepAt(text);
+  const raw: unknown = unfit === undefined ? parse(text, errors, { allowTrailingComma: false }) : undefined;
+  const first = unfit === undefined ? errors[0] : { offset: unfit };
   if (first || typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
     const line = text.slice(0, first?.offset ?? 0).split('\n').length;
     return {
@@ -50,7 +58,8 @@ export function readShop(text: string, file: string, logoText?: string): Reading
       ],
     };
   }
-  const given = raw as Readonly<Record<string, unknown>>;
+  // A field named __proto__ would otherwise lend the file fields that it does not have.
+  const given: Readonly<Record<string, unknown>> = Object.assign(Object.create(null), raw);
   const findings: Finding[] = [];
   for (const [key, field] of Object.entries(FIELDS)) {
     const line = lineOf(text, key);
@@ -67,7 +76,9 @@ export function readShop(text: string, file: string, logoText?: string): Reading
       });
     }
   }
-  for (const key of Object.keys(given).filter((name) => !Object.hasOwn(FIELDS, name))) {
+  for (const key of Object.keys(given)
+    .filter((name) => !Object.hasOwn(FIELDS, name))
+    .slice(0, MOST_UNKNOWN)) {
     findings.push({ code: 'shop-unknown', severity: 'note', file, line: lineOf(text, key), data: { what: key } });
   }
   if (findings.some((finding) => finding.severity === 'error')) return { findings };
@@ -83,11 +94,15 @@ export function readShop(text: string, file: string, logoText?: string): Reading
 
 function suits(value: unknown, { kind, shape }: Field): boolean {
   if (kind === 'truth') return typeof value === 'boolean';
-  if (kind === 'text') return typeof value === 'string' && value.trim() !== '' && (shape?.test(value) ?? true);
-  if (!Array.isArray(value) || !value.every((each) => typeof each === 'string' && each !== '')) return false;
+  if (kind === 'text') return isLine(value) && value.trim() !== '' && (shape?.test(value) ?? true);
+  if (!Array.isArray(value) || value.length > 50 || !value.every((each) => isLine(each) && each !== '')) return false;
   if (kind === 'kit') return value.every((each) => (KIT as readonly string[]).includes(each));
   return kind === 'lines' || value.length > 0;
 }
+
+/** Text without control characters or marks that turn round what stands beside it. */
+const isLine = (value: unknown): value is string =>
+  typeof value === 'string' && value.length <= LONGEST_LINE && !/[\p{Cc}\p{Cs}\u202A-\u202E\u2066-\u2069]/u.test(value);
 
 const lineOf = (text: string, key: string): number =>
   text.slice(0, Math.max(0, text.indexOf(`"${key}"`))).split('\n').length;

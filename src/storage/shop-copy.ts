@@ -14,7 +14,7 @@ const KIND = 'lacewing-stock';
 const VERSION = 1;
 /** No shop marks more in a day. Our choice. */
 const MOST_MARKS = 10_000;
-const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?/;
+const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/;
 
 /** The stock stands in it as a list, so that it is read back by the reader that every list goes through. */
 export function writeStockCopy({ stock, marks }: StockCopy): string {
@@ -40,7 +40,7 @@ export function readStockCopy(text: string, progress?: (share: number) => void):
   const { kind, version, asOf, marks, list } = Object(raw) as Readonly<Record<string, unknown>>;
   if (kind !== KIND) return refused('shop-copy-foreign');
   if (version !== VERSION) return refused('shop-copy-version');
-  if (typeof list !== 'string' || typeof asOf !== 'string' || !MOMENT.test(asOf) || !Array.isArray(marks)) {
+  if (typeof list !== 'string' || typeof asOf !== 'string' || !isMoment(asOf) || !Array.isArray(marks)) {
     return refused('shop-copy-damaged');
   }
   const { value, findings } = readStock(list, { asOf, ...(progress && { progress }) });
@@ -52,12 +52,15 @@ export function readStockCopy(text: string, progress?: (share: number) => void):
   return value ? { value: { stock: value, marks: good }, findings: [...findings, ...dropped] } : { findings };
 }
 
+/** A day and time that exist: cards print it. */
+const isMoment = (text: string): boolean => MOMENT.test(text) && !Number.isNaN(new Date(text).getTime());
+
 function isMark(raw: unknown): raw is BoxMark {
   const { box, what, at } = Object(raw) as Readonly<Record<string, unknown>>;
   return (
     typeof box === 'string' &&
     (what === 'sold' || what === 'not-on-the-shelf') &&
     typeof at === 'string' &&
-    MOMENT.test(at)
+    isMoment(at)
   );
 }

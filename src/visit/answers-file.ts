@@ -8,6 +8,7 @@ import {
 } from 'jsonc-parser';
 import type { Flow } from '../flow/format.ts';
 import type { Tables } from '../flow/options.ts';
+import { tooDeepAt } from '../units/nested.ts';
 import type { Finding, Reading } from '../units/result.ts';
 import { findingOf, type Path } from './fault.ts';
 import { visitReader, type WrittenVisit } from './read-visit.ts';
@@ -47,10 +48,12 @@ export function readFile<T>(source: string, file: string, reader: Reader<T>): Re
   const broken: ParseError[] = [];
   // Editors put a mark at the start of some files; it is no part of what was written.
   const text = source.replace(/^\uFEFF/, '');
-  const tree = parseTree(text, broken, { disallowComments: true, allowTrailingComma: false });
+  const unfit = text.length > LONGEST_FILE ? LONGEST_FILE : tooDeepAt(text);
+  const tree =
+    unfit === undefined ? parseTree(text, broken, { disallowComments: true, allowTrailingComma: false }) : undefined;
   const first = broken[0];
   if (tree === undefined || first !== undefined) {
-    const line = lineAt(text, first?.offset ?? 0);
+    const line = lineAt(text, unfit ?? first?.offset ?? 0);
     const data = { what: first === undefined ? 'ValueExpected' : printParseErrorCode(first.error) };
     return { findings: [{ code: 'file-not-json', severity: 'error', file, line, data }] };
   }
@@ -69,6 +72,9 @@ export function readFile<T>(source: string, file: string, reader: Reader<T>): Re
   const refused = value === undefined || findings.some(({ severity }) => severity === 'error');
   return refused ? { findings } : { value, findings };
 }
+
+/** In characters; a full visit takes some thousands. Our choice. */
+const LONGEST_FILE = 100_000;
 
 const lineAt = (text: string, offset: number): number => text.slice(0, offset).split('\n').length;
 

@@ -37,15 +37,15 @@ describe('a shop that loads something that is hardly a stock list', () => {
   });
 
   test('whose first line never closes a quotation mark is told which line it is', () => {
-    const { value, findings } = read(`shoe,model,"box,eu\n${`${GOOD}\n`.repeat(100_000)}`);
+    const { value, findings } = read(`shoe,model,"box,eu\n${`${GOOD}\n`.repeat(20_000)}`);
     expect(value).toBeUndefined();
     expect(findings).toMatchObject([{ code: 'stock-row-quote', line: 1 }]);
   });
 
   test('whose second line never closes a quotation mark loses that line and no other', () => {
-    const lines = Array.from({ length: 100_000 }, (_, at) => `heron,Marsh Heron,women,245,8,h${at},39,A1,2`);
+    const lines = Array.from({ length: 20_000 }, (_, at) => `heron,Marsh Heron,women,245,8,h${at},39,A1,2`);
     const { value, findings } = read(`${HEADER}\n"${[GOOD, ...lines].join('\n')}`);
-    expect(value?.boxes).toHaveLength(100_000);
+    expect(value?.boxes).toHaveLength(20_000);
     expect(findings).toMatchObject([{ code: 'stock-row-quote', line: 2 }]);
   });
 

@@ -6,6 +6,7 @@ import {
   parseTree,
   printParseErrorCode,
 } from 'jsonc-parser';
+import { tooDeepAt } from '../../units/nested.ts';
 import type { Finding } from '../../units/result.ts';
 
 /** A file of a flow folder, as read. `path` is how the findings name it. */
@@ -33,12 +34,13 @@ export function readDocument(file: ContentFile): {
   readonly findings: readonly Finding[];
 } {
   const errors: ParseError[] = [];
-  const tree = parseTree(file.text, errors, STRICT);
+  const deep = tooDeepAt(file.text);
+  const tree = deep === undefined ? parseTree(file.text, errors, STRICT) : undefined;
   const lineAt = (offset: number) => file.text.slice(0, offset).split('\n').length;
   const [first] = errors;
   if (first || !tree) {
     const what = first ? printParseErrorCode(first.error) : 'ValueExpected';
-    const line = lineAt(first?.offset ?? 0);
+    const line = lineAt(deep ?? first?.offset ?? 0);
     return { findings: [{ code: 'bad-json', severity: 'error', file: file.path, line, value: what }] };
   }
   const lineOf = (place: JsonPath): number => {
