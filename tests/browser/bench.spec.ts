@@ -76,6 +76,8 @@ test('a visit goes from the customer’s last answer to the final card at the be
 });
 
 test('wrong PINs slow down, and a reload does not shorten the wait', async ({ page }) => {
+  // The wait is counted by the clock on the wall; a slow machine must not sit it out.
+  await page.clock.setFixedTime(new Date());
   await page.goto('');
   await openBench(page);
   await page.locator('[data-act="lock"]').tap();
