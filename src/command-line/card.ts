@@ -34,9 +34,14 @@ export async function card(args: readonly string[]): Promise<Said> {
   const files = given.files.flatMap((path) => (isFolder(path) ? jsonIn(path) : [path]));
   if (files.length === 0) throw usage('answers-missing');
   const out = given.needed('out');
+  if (out === '') throw usage('option-missing', '--out');
   const ending = given.flag('html') ? '.html' : '.pdf';
   const intoFolder = isFolder(out) || !out.endsWith(ending);
   if (files.length > 1 && !intoFolder) throw usage('many-need-folder', out);
+  const targetOf = (path: string): string =>
+    intoFolder ? join(out, `${basename(path).replace(/\.json$/, '')}${ending}`) : out;
+  const twice = files.find((path, at) => files.findIndex((other) => targetOf(other) === targetOf(path)) < at);
+  if (twice !== undefined) throw usage('card-twice', targetOf(twice));
 
   const shop = shopOf(given.text('shop') ?? DEMO_SHOP);
   const template = templateOf(given.text('format') ?? shop.cardFormat);
@@ -61,7 +66,7 @@ export async function card(args: readonly string[]): Promise<Said> {
       copy,
       ...(given.text('origin') ? { origin: given.needed('origin') } : {}),
     });
-    const target = intoFolder ? join(out, `${basename(path).replace(/\.json$/, '')}${ending}`) : out;
+    const target = targetOf(path);
     if (given.flag('html') || words.direction === 'rtl') {
       if (!given.flag('html')) throw new Refusal('card-right-to-left', words.language);
       writeWhole(target, styledPage(textOf(facts, words, pictures)));

@@ -2,7 +2,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { readTemplate } from '../card/check-template.ts';
 import type { Finding } from '../units/result.ts';
-import { readText } from './files.ts';
+import { isFolder, readText } from './files.ts';
 import { offThePage } from './trial-card.ts';
 
 /** Whether a folder is one of print templates: it has folders with a `template.json`. */
@@ -21,7 +21,7 @@ function findingsOf(path: string): readonly Finding[] {
 }
 
 const templatesIn = (folder: string): readonly string[] =>
-  existsSync(folder)
+  isFolder(folder)
     ? readdirSync(folder)
         .map((name) => join(folder, name, 'template.json'))
         .filter((path) => existsSync(path))

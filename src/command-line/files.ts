@@ -6,7 +6,8 @@ import { Refusal } from './refusal.ts';
 /** A file's text, or a refusal that names the file. */
 export function readText(path: string): string {
   try {
-    return readFileSync(path, 'utf8');
+    // Some editors begin a file with a mark that is no part of what was written.
+    return readFileSync(path, 'utf8').replace(/^\uFEFF/, '');
   } catch {
     throw new Refusal('file-missing', path);
   }

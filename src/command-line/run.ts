@@ -34,11 +34,20 @@ export interface Outlets {
 /** Where the words themselves cannot be read, a finding is still said, by its code and data. */
 const WORDLESS: Pick<Words, 'has' | 'say'> = { has: () => false, say: (key) => key };
 
+/** A shoe's name must not clear a terminal or turn its lines round: such characters are written out, as JSON writes them. */
+const harmless = (text: string): string =>
+  text.replaceAll(
+    /(?!\n)[\p{Cc}\u202A-\u202E\u2066-\u2069]/gu,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+
 /**
  * Runs one command and gives its exit code: 0 done, 1 findings, 2 usage. What was found goes to `err`, results to
  * `out`. A fault of the program itself is thrown.
  */
-export async function run(args: readonly string[], { out, err }: Outlets): Promise<number> {
+export async function run(args: readonly string[], outlets: Outlets): Promise<number> {
+  const out = (text: string) => outlets.out(harmless(text));
+  const err = (text: string) => outlets.err(harmless(text));
   let words: Pick<Words, 'has' | 'say'> = WORDLESS;
   try {
     const full = wordsOnDisk('en');
