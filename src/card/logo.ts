@@ -70,16 +70,19 @@ export function readLogo(text: string, file: string): Reading<string> {
   const refuse = (code: string, data?: Finding['data']): Reading<string> => ({
     findings: [{ code, severity: 'error', file, ...(data ? { data } : {}) }],
   });
+  if (text.length > MOST) return refuse('logo-too-big', { size: text.length, most: MOST });
   const bare = text
     .replace(/^\uFEFF/, '')
     .replace(/^\s*<\?xml[^>]*\?>/, '')
     .replaceAll(/<!--[\s\S]*?-->/g, '')
     .trim();
-  if (text.length > MOST) return refuse('logo-too-big', { size: text.length, most: MOST });
   if (!/^<svg[\s>/]/i.test(bare) || !/(<\/svg>|\/>)$/i.test(bare)) return refuse('logo-not-svg');
   const unsafe = firstUnsafe(bare);
   if (unsafe) return refuse('logo-unsafe', { what: unsafe });
-  if (!/^<svg[^>]*\sviewBox=/i.test(bare)) return refuse('logo-no-size');
+  if (!isWhole(bare)) return refuse('logo-not-svg');
+  const boxes = bare.matchAll(/\sviewBox\s*=\s*["']\s*([^"']*)/gi);
+  if (!/^<svg[^>]*\sviewBox=/i.test(bare) || ![...boxes].every(([, box = '']) => isBox(box)))
+    return refuse('logo-no-size');
   return { value: bare, findings: [] };
 }
 
@@ -106,6 +109,29 @@ function isLight(paint: string): boolean {
   return parts.every((part) => Number.parseInt(part, 16) > LIGHT);
 }
 
+/** Groups within groups: the PDF writer gives out at thousands. Our choice. */
+const DEEPEST = 50;
+
+/** One drawing, each of its elements closed in turn: the PDF writer throws at anything else. */
+function isWhole(text: string): boolean {
+  const open: string[] = [];
+  for (const { 0: tag, 1: end, 2: name = '', 3: alone, index } of text.matchAll(/<(\/?)([^\s/>]+)[^<>]*?(\/?)>/g)) {
+    if (end) {
+      if (open.pop() !== name) return false;
+    } else if (!alone && open.push(name) > DEEPEST) return false;
+    if (open.length === 0) return index + tag.length === text.length;
+  }
+  return false;
+}
+
+/** Corner, then a width and a height that are something. */
+function isBox(box: string): boolean {
+  const numbers = box.trim().split(/[\s,]+/);
+  const [, , width = '', height = ''] = numbers;
+  const plain = numbers.every((number) => /^-?\d{1,6}(\.\d{1,6})?$/.test(number));
+  return numbers.length === 4 && plain && Number(width) > 0 && Number(height) > 0;
+}
+
 function firstUnsafe(text: string): string | undefined {
   // Declarations (entities) and anything with `&` beyond the five named characters could hide what follows.
   if (/<[!?]/.test(text)) return /<[!?]\S*/.exec(text)?.[0];
@@ -117,11 +143,11 @@ function firstUnsafe(text: string): string | undefined {
     const name = /^<\/?\s*([^\s/>]+)/.exec(tag)?.[1]?.toLowerCase() ?? tag;
     if (!ELEMENTS.includes(name)) return name;
     const inside = tag.replace(/^<\/?\s*[^\s/>]+/, '').replace(/\/?>$/, '');
-    for (const [, attribute = '', value = ''] of inside.matchAll(/([^\s=]+)\s*=\s*("[^"]*"|'[^']*')/g)) {
+    for (const [, attribute = '', value = ''] of inside.matchAll(/(?<![^\s="'])([^\s=]+)\s*=\s*("[^"]*"|'[^']*')/g)) {
       if (!ATTRIBUTES.includes(attribute.toLowerCase())) return attribute;
-      if (attribute.toLowerCase() !== 'xmlns' && /url\s*\(|script:|data:|:\/\//i.test(value)) return value;
+      if (attribute.toLowerCase() !== 'xmlns' && /url\s*\(|script:|data:|\/\/|\\/i.test(value)) return value;
     }
-    const rest = inside.replaceAll(/([^\s=]+)\s*=\s*("[^"]*"|'[^']*')/g, '').trim();
+    const rest = inside.replaceAll(/(?<![^\s="'])([^\s=]+)\s*=\s*("[^"]*"|'[^']*')/g, '').trim();
     if (rest) return rest;
   }
   return undefined;

@@ -80,4 +80,19 @@ describe('a logo', () => {
     expect(readLogo(`<svg viewBox="0 0 1 1">${' '.repeat(50_000)}</svg>`, 'l').findings[0]?.code).toBe('logo-too-big');
     expect(readLogo('<svg width="1"></svg>', 'l').findings[0]?.code).toBe('logo-no-size');
   });
+
+  it.each([
+    ['<svg viewBox="0 0 1 1"><path fill="u\\72l(//a.example/x#a)"/></svg>', 'logo-unsafe'],
+    ['<svg viewBox="0 0 0 0"><path d="M0 0h1"/></svg>', 'logo-no-size'],
+    ['<svg viewBox="0 0 1.1.1 1..."><path d="M0 0h1"/></svg>', 'logo-no-size'],
+    ['<svg viewBox="0 0 1 1"><svg viewBox="0 0 0 0"/></svg>', 'logo-no-size'],
+    ['<svg viewBox="0 0 1 1"><g></svg>', 'logo-not-svg'],
+    ['<svg viewBox="0 0 1 1"></g></path></svg>', 'logo-not-svg'],
+    ['<svg viewBox="0 0 1 1"/><svg viewBox="0 0 1 1"/>', 'logo-not-svg'],
+    [`<svg viewBox="0 0 1 1">${'<g>'.repeat(5000)}${'</g>'.repeat(5000)}</svg>`, 'logo-not-svg'],
+    [`<svg viewBox="0 0 1 1" ${'a'.repeat(39_000)}/>`, 'logo-unsafe'],
+    ['<!--'.repeat(1_000_000), 'logo-too-big'],
+  ])('that would stop a card from being drawn is refused before (%#)', (svg, code) => {
+    expect(readLogo(svg, 'l').findings[0]?.code).toBe(code);
+  });
 });
