@@ -18,6 +18,8 @@ const FORMAT = 1;
 /** Mark, format, two bytes of length; then the content; then four bytes of check number. */
 const HEAD = 4;
 const TAIL = 4;
+/** In characters: no square holds as much (ISO/IEC 18004 ends at 4,296 letters), so what is longer was pasted by mistake. */
+const LONGEST = 5000;
 const IN_ADDRESS = '#c=';
 
 /**
@@ -63,6 +65,7 @@ export function writeCardCode(visit: Visit, hold: Hold, flow: Flow, tables: Tabl
  */
 export function readCardCode(code: string, flow: Flow, tables: Tables): Reading<Visit> {
   const bare = code.trim();
+  if (bare.length > LONGEST) return refuse(looksOurs(bare) ? 'code-damaged' : 'code-foreign');
   const text = bare.slice(bare.includes(IN_ADDRESS) ? bare.indexOf(IN_ADDRESS) + IN_ADDRESS.length : 0);
   // A code cut in the middle of a byte still tells how long it should have been.
   const bytes = fromBase64url(text) ?? fromBase64url(text.slice(0, text.length - (text.length % 4)));

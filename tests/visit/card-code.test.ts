@@ -177,3 +177,8 @@ describe('its parts', () => {
     expect(fromBase64url('-_9')).toBeUndefined();
   });
 });
+
+it('a book pasted for a card’s code is refused at once', () => {
+  expect(findingCodes('TAEA'.repeat(5_000_000))).toEqual(['code-damaged']);
+  expect(findingCodes('x'.repeat(20_000_000))).toEqual(['code-foreign']);
+});

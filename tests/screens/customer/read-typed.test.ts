@@ -48,3 +48,9 @@ describe('a size as people type it', () => {
     );
   });
 });
+
+it('a book pasted for a size is said back by its beginning alone', () => {
+  const read = readTyped('4 '.repeat(500_000), 'eu', [{ id: 'eu', from: 16, to: 52 }]);
+  expect(read).toMatchObject({ code: 'letters' });
+  expect(JSON.stringify(read).length).toBeLessThan(100);
+});

@@ -6,6 +6,9 @@ export interface TypedFinding {
   readonly data: Readonly<Record<string, string | number>>;
 }
 
+/** Nobody types a size longer than this; what is longer was pasted by mistake. */
+const LONGEST = 40;
+
 interface UnitRange {
   readonly id: string;
   readonly from: number;
@@ -25,16 +28,18 @@ export function readTyped(
   unit: string,
   units: readonly UnitRange[],
 ): { readonly value: number } | TypedFinding {
+  const said = typed.trim().slice(0, LONGEST);
+  if (typed.trim().length > LONGEST) return { code: 'letters', data: { typed: `${said}…` } };
   const text = plainText(typed)
     .toLowerCase()
     .replace(/ ?(mm|cm|eu|uk|us)\.?$|^(eu|uk|us) ?/g, '');
   if (text === '') return { code: 'empty', data: {} };
   const number = typedNumber(text);
-  if (number === undefined) return { code: 'letters', data: { typed: typed.trim() } };
+  if (number === undefined) return { code: 'letters', data: { typed: said } };
   const value = Math.round(number * 1000) / 1000;
   const range = units.find(({ id }) => id === unit);
   if (!range || (value >= range.from && value <= range.to)) return { value };
-  const data = { typed: typed.trim(), from: range.from, to: range.to };
+  const data = { typed: said, from: range.from, to: range.to };
   const other = units.find(({ id, from, to }) => id !== unit && value >= from && value <= to);
   return other ? { code: 'other-unit', data: { ...data, other: other.id } } : { code: 'outside', data };
 }
