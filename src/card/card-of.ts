@@ -109,7 +109,10 @@ function openProfile(visit: Visit, knowledge: Knowledge): Profile {
 /** Skipping is no health answer: the card says it openly. A visit from another device carries it in its hold. */
 function healthAsked(facts: Facts): boolean {
   const carried = facts['hold-carried'];
-  return carried === undefined ? facts['health-asked'] === 'asked' : carried !== 'skipped';
+  // Nobody here can tell whether a pair to be measured first came with health answers or without.
+  return carried === undefined
+    ? facts['health-asked'] === 'asked'
+    : carried !== 'skipped' && carried !== 'measure-first';
 }
 
 /** The system the customer gave their own size in comes first on the card. */

@@ -14,17 +14,23 @@ export function stopsOf(fired: readonly Fired[], cautions: readonly CautionRow[]
 }
 
 /**
- * The one word that travels: the most careful of what the rules name, of what the visit carried, and of health not
- * having been asked about. A clinician's clearance lifts `before-choosing` and nothing else.
+ * The one word that travels: the most careful of what the rules name, of what the visit carried, of the old pair having
+ * to be measured first, and of health not having been asked about. A clinician's clearance lifts `before-choosing` and
+ * nothing else.
  *
  * @example
  * holdOf(['before-choosing'], { cleared: true, 'health-asked': 'asked' }) // 'none'
  */
-export function holdOf(stops: readonly Stop[], facts: Facts): Hold {
+export function holdOf(stops: readonly Stop[], facts: Facts, measureFirst = false): Hold {
   const carried = HOLDS.find((hold) => hold === facts['hold-carried']);
   const asked = facts['health-asked'];
   const unasked = asked === 'skipped' || (asked !== 'asked' && carried === undefined);
-  const words: readonly Hold[] = [...stops, ...(carried ? [carried] : []), unasked ? 'skipped' : 'none'];
+  const words: readonly Hold[] = [
+    ...stops,
+    ...(carried ? [carried] : []),
+    measureFirst ? 'measure-first' : 'none',
+    unasked ? 'skipped' : 'none',
+  ];
   const standing = facts['cleared'] === true ? words.filter((word) => word !== 'before-choosing') : words;
   return standing.reduce(moreCareful, 'none');
 }

@@ -30,7 +30,8 @@ export function profileOf(facts: Facts, visit: Visit, knowledge: Knowledge): Pro
     activityParts(answers, knowledge),
   );
   const careful = [...fired, ...stopsBeforeChanges(visit, knowledge, fired)];
-  const hold = holdOf(stopsOf(careful, knowledge.cautions), facts);
+  const measureFirst = fired.some(({ rule }) => rule.outcome === 'fitter-first');
+  const hold = holdOf(stopsOf(careful, knowledge.cautions), facts, measureFirst);
   const cleared = facts['cleared'] === true;
   const stopping = careful.filter((each) =>
     stopsOf([each], knowledge.cautions).some((stop) => !(cleared && stop === 'before-choosing')),

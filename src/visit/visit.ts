@@ -20,7 +20,7 @@ export interface Visit {
 }
 
 /** Why, in one word, the line stops or is careful; the only thing about health that travels without consent. */
-export const HOLDS = ['none', 'skipped', 'before-choosing', 'today', 'now'] as const;
+export const HOLDS = ['none', 'skipped', 'measure-first', 'before-choosing', 'today', 'now'] as const;
 export type Hold = (typeof HOLDS)[number];
 
 /** A fitter's change to one answer, by name and reason; the customer's own answer stays beside it. */

@@ -84,7 +84,7 @@ describe('what is no sign', () => {
   it('a wheelchair and a prosthesis stop nobody; the prosthesis is measured with its shoe first', () => {
     expect(holdOf({ conditions: ['wheelchair'] })).toBe('none');
     const { hold, outcome } = profileOfAnswers(telling({ inside: ['prosthesis'] }), MAIN);
-    expect([hold, outcome]).toEqual(['none', 'fitter-first']);
+    expect([hold, outcome]).toEqual(['measure-first', 'fitter-first']);
   });
 });
 
@@ -93,6 +93,12 @@ describe('a word that travelled without its answers', () => {
     const { signs: _signs, conditions: _conditions, ...rest } = telling({});
     const profile = profileFor(visitOf(rest, { hold }), MAIN);
     expect([profile.outcome, profile.hold]).toEqual(['refer', hold]);
+  });
+
+  it('an old pair to be measured first still is, by a fitter who was told no more', () => {
+    const { signs: _signs, conditions: _conditions, inside: _inside, ...rest } = telling({});
+    const profile = profileFor(visitOf(rest, { hold: 'measure-first' }), MAIN);
+    expect([profile.outcome, profile.hold]).toEqual(['fitter-first', 'measure-first']);
   });
 
   it('skipped health is said and refers nobody', () => {

@@ -11,7 +11,7 @@ const EXPECTATION = z.strictObject({
   notAsked: strings,
   outcome: z.enum(['refer', 'fitter-first', 'other-footwear', 'keep-yours', 'shortlist']),
   otherFootwear: z.string().optional(),
-  hold: z.enum(['none', 'skipped', 'before-choosing', 'today', 'now']),
+  hold: z.enum(['none', 'skipped', 'measure-first', 'before-choosing', 'today', 'now']),
   /** Millimetres. */
   size: z.strictObject({ footLength: z.number(), innerLength: range }).optional(),
   /** The ideal range meets `touches`, ends no higher than `upTo`, begins no lower than `from`: what a fitter would say. */

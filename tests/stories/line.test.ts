@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inPlay } from '../../src/flow/route.ts';
 import { effectiveAnswers } from '../../src/visit/effective.ts';
+import { HOLDS } from '../../src/visit/visit.ts';
 import { knowledge, type Told, told } from './told.ts';
 
 const byName = told.map((story) => [story.name, story] as const);
@@ -91,6 +92,6 @@ describe('the visitors together', () => {
   });
 
   it('meet every hold', () => {
-    expect(new Set(told.map(({ line }) => line.profile.hold)).size).toBe(5);
+    expect(new Set(told.map(({ line }) => line.profile.hold)).size).toBe(HOLDS.length);
   });
 });

@@ -63,7 +63,7 @@ const FIXED: Readonly<Record<string, Shape>> = {
   'today-known': YES_NO,
   'health-asked': { words: ['asked', 'skipped', 'not-reached'] },
   cleared: YES_NO,
-  'hold-carried': { words: ['none', 'skipped', 'before-choosing', 'today', 'now'] },
+  'hold-carried': { words: ['none', 'skipped', 'measure-first', 'before-choosing', 'today', 'now'] },
   'roll-in': YES_NO,
   'roll-out': YES_NO,
   'roll-seen': YES_NO,

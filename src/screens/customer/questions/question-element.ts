@@ -28,24 +28,28 @@ export abstract class QuestionElement<Q extends Question = Question> extends Lig
     ticked: Answer | undefined,
     { alone = (id: string): Answer => [id], waits = false } = {},
   ): TemplateResult {
-    if (ticked !== undefined) return this.onwardButton(this.words.say('screen.continue'), ticked, true, waits);
-    const standing = this.offered.filter((option) => option.alone);
-    if (standing.length > 0) {
-      return html`${standing.map(({ id, label }, index) => this.onwardButton(label, alone(id), index === 0, waits))}`;
-    }
-    return html`<button type="button" class="button main" disabled>${this.words.say('screen.continue')}</button>
-      <p class="soft">${this.words.say('screen.pickFirst')}</p>`;
-  }
-
-  private onwardButton(label: string, value: Answer, main: boolean, waits: boolean): TemplateResult {
-    return html`<button
+    const button = (label: string, value: Answer, main: boolean, before?: boolean) => html`<button
       type="button"
       class=${main ? 'button main' : 'button'}
+      aria-pressed=${before === undefined ? nothing : String(before)}
       ?disabled=${waits}
       @click=${() => this.give(value)}
     >
       ${label}
     </button>`;
+    if (ticked !== undefined) return button(this.words.say('screen.continue'), ticked, true);
+    const standing = this.offered.filter((option) => option.alone);
+    if (standing.length > 0) {
+      return html`${standing.map(({ id, label }, index) => button(label, alone(id), index === 0, this.answered(id)))}`;
+    }
+    return html`<button type="button" class="button main" disabled>${this.words.say('screen.continue')}</button>
+      <p class="soft">${this.words.say('screen.pickFirst')}</p>`;
+  }
+
+  /** Whoever comes back finds what they tapped. */
+  private answered(id: string): boolean {
+    const { answer } = this;
+    return Array.isArray(answer) ? answer.includes(id) : typeof answer === 'object' && id in answer;
   }
 
   protected give(value: Answer): void {
