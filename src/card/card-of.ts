@@ -56,6 +56,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const cautions = cardCautions(profile.outcome, own, knowledge, health, tellsHealth, fitter);
   const fittersAdvice = new Set(knowledge.advice.filter((row) => row.fitterOnly).map((row) => row.id));
   const asked = healthAsked(profile.facts);
+  const decided = decisionOf(visit, pairs.lineUps);
   const drawn = profile.outcome === 'shortlist' ? shown.needs : [];
   return {
     copy,
@@ -70,7 +71,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     lineUps: pairs.lineUps,
     strips: stripsOf(drawn, pairs.shoes, shown.facts, fitter),
     tasks:
-      profile.outcome === 'shortlist'
+      profile.outcome === 'shortlist' && !decided
         ? tasksOf(withKit(activity?.tasks ?? [], context.shop.kit), profile.facts, context.gate, { asked, tellsHealth })
         : { gentle: [], moving: [], needsFitter: false },
     ...(profile.outcome === 'refer' ? {} : { size: sizeOf(visit, shown) }),
@@ -81,7 +82,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
       .map(({ code, kind }) => ({ code, kind })),
     healthAsked: asked,
     healthNotes: tellsHealth,
-    ...followUpOf(visit, pairs.lineUps),
+    ...decided,
     ...(fitter ? { bench: benchOf(line, knowledge, cautions) } : {}),
   };
 }
@@ -94,11 +95,21 @@ function doingOf(activity: Activity | undefined, facts: Facts): Pick<CardFacts, 
   return { doing: { activity: activity.id, group: activity.group, ...(floor ? { floor } : {}) } };
 }
 
-/** Only a pair that is still on the card has somebody to come back with it. */
-function followUpOf({ choice }: Visit, lineUps: readonly CardLineUp[]): Pick<CardFacts, 'followUp'> {
-  if (choice?.kind !== 'pair') return {};
-  const chosen = lineUps.flatMap(({ pairs }) => pairs).find(({ shoe }) => shoe === choice.shoe);
-  return chosen ? { followUp: followUpWeeks(chosen.easeIn) } : {};
+/** Only a pair that is still on the card is anybody's, and has somebody to come back with it. */
+function decisionOf(
+  { choice }: Visit,
+  lineUps: readonly CardLineUp[],
+): Required<Pick<CardFacts, 'chosen' | 'followUp'>> | undefined {
+  if (choice?.kind !== 'pair') return undefined;
+  const pairs = lineUps.flatMap((lineUp) => lineUp.pairs);
+  const pair = pairs.find(({ shoe }) => shoe === choice.shoe);
+  const second = pairs.find(({ shoe }) => shoe === choice.second)?.shoe;
+  return (
+    pair && {
+      chosen: { shoe: pair.shoe, ...(second === undefined ? {} : { second }) },
+      followUp: followUpWeeks(pair.easeIn),
+    }
+  );
 }
 
 function openProfile(visit: Visit, knowledge: Knowledge): Profile {

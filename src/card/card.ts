@@ -43,6 +43,8 @@ export interface CardFacts {
   readonly healthAsked: boolean;
   /** True: the customer wants what followed from health answers on their card. Always true on a fitter's copy. */
   readonly healthNotes: boolean;
+  /** What was decided at the bench: the shoe the customer takes, and the one that came second. Absent until then. */
+  readonly chosen?: { readonly shoe: string; readonly second?: string };
   /** Weeks until the shop would like to see the chosen pair again. Absent until a pair is chosen. */
   readonly followUp?: number;
   /** Fitter's copy only. */

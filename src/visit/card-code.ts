@@ -94,11 +94,13 @@ function readContent(bits: BitReader, flow: Flow, tables: Tables): Reading<Visit
   const withHealth = bits.flag();
   const printHealth = bits.flag();
   const answers: Record<string, Answer> = {};
-  let sound = hold !== undefined && flow.languages.includes(language);
+  // Health answers travel only with the customer's yes, and `hold` is dropped only where they do: what says otherwise
+  // was written by nobody's kiosk, and would be less careful.
+  let sound = hold !== undefined && flow.languages.includes(language) && (printHealth || !withHealth);
   for (const question of questionsOf(flow)) {
     if (!bits.flag()) continue;
     const answer = readAnswer(bits, question, tables);
-    if (isAnswer(question, answer, tables)) answers[question.id] = answer;
+    if (isAnswer(question, answer, tables) && (withHealth || !question.health)) answers[question.id] = answer;
     else sound = false;
   }
   if (!sound || bits.overrun || !bits.spent) return refuse('code-damaged');

@@ -15,3 +15,20 @@ it.each(COPIES)('the final card, %s’s copy, says when to look in again with th
   expect(lead(sampleFacts(STORY, copy))).not.toContain('Look in again');
   expect(lead(sampleFacts(STORY, copy, { choice: { kind: 'none', reason: 'price' } }))).not.toContain('Look in again');
 });
+
+it.each(COPIES)('the final card, %s’s copy, is about the pair that was chosen, and asks for nothing more', (copy) => {
+  const [first, second] = sampleLine(STORY).shortlist.lineUps[0]?.entries ?? [];
+  if (!first || !second) throw new Error('There are two pairs');
+  const choice = {
+    kind: 'pair',
+    shoe: second.shoe.id,
+    box: second.boxes[0]?.box.id ?? '',
+    second: first.shoe.id,
+  } as const;
+  const text = textOf(sampleFacts(STORY, copy, { choice }), sampleWords('en'));
+  expect(text.title).toBe(`Your pair: ${second.shoe.name}`);
+  expect(text.lead).toContain(`Second choice: ${first.shoe.name}.`);
+  expect(text.fetch.heading).toBe('Your box');
+  expect(text.fetch.boxes.map(({ name }) => name)).toEqual([second.shoe.name]);
+  expect([text.tasks.gentle, text.tasks.moving, text.notes.choices]).toEqual([[], [], []]);
+});

@@ -8,6 +8,7 @@ import type { Knowledge } from '../../src/flow/knowledge.ts';
 import { cardOfLine, type Line, lineOf } from '../../src/pipeline.ts';
 import type { Stock } from '../../src/stock/shoe.ts';
 import type { Words } from '../../src/words/words.ts';
+import { decidedLine } from '../../src/worker/bench-line.ts';
 
 /** Every story, taken through the whole line with the demo shop's stock: what sample cards and tests of layout show. */
 const STORIES = 'flows/fitting/stories';
@@ -57,7 +58,8 @@ export function sampleFacts(
 ): CardFacts {
   const { knowledge, stock } = sharedOnce();
   const line = sampleLine(story);
-  return cardOfLine({ ...line, visit: { ...line.visit, ...change } }, knowledge, stock, {
+  const visited = decidedLine({ ...line, visit: { ...line.visit, ...change } }, knowledge, stock);
+  return cardOfLine(visited, knowledge, stock, {
     shop: { ...(shop as Shop), ...shopChange },
     date: SAMPLE_DATE,
     ticket: 'maple 14',

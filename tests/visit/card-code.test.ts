@@ -112,6 +112,20 @@ describe("a card's code", () => {
     }
   });
 
+  it('written anew with any one bit changed never drops its hold without the customer’s yes, nor tells of health', () => {
+    const bytes = fromBase64url(code) ?? [];
+    const content = bytes.slice(0, -4);
+    for (let at = 0; at < content.length * 8; at += 1) {
+      const changed = content.map((byte, place) => (place === at >> 3 ? byte ^ (0x80 >> (at & 7)) : byte));
+      const check = crc32(changed);
+      const tail = [24, 16, 8, 0].map((shift) => (check >>> shift) & 255);
+      const visit = read(toBase64url([...changed, ...tail])).value;
+      if (visit === undefined || visit.printHealth) continue;
+      expect(visit.hold).toBeDefined();
+      expect(Object.keys(visit.answers).filter((id) => health.has(id))).toEqual([]);
+    }
+  });
+
   it('with any letters changed is refused', () => {
     const letter = fc.constantFrom(...'ABCxyz019-_#. é');
     fc.assert(

@@ -9,9 +9,10 @@ export function fetchText(facts: CardFacts, words: Words): FetchText {
   const seen = new Set<string>();
   const pairs = facts.lineUps
     .flatMap((lineUp) => lineUp.pairs)
-    .filter((pair) => !seen.has(pair.letter) && seen.add(pair.letter));
+    .filter((pair) => !seen.has(pair.letter) && seen.add(pair.letter))
+    .filter(({ shoe }) => !facts.chosen || shoe === facts.chosen.shoe);
   return {
-    heading: words.say('card.fetch.heading'),
+    heading: words.say(facts.chosen ? 'card.fetch.chosen' : 'card.fetch.heading'),
     none: words.say('card.fetch.none'),
     boxes: pairs.flatMap((pair) => fetchBox(pair, words)),
   };
@@ -44,7 +45,7 @@ const labelsOf = (box: CardBox, words: Words): readonly string[] =>
 export function lineUpsText(facts: CardFacts, words: Words): readonly LineUpText[] {
   return facts.lineUps.map((lineUp) => ({
     ...(lineUp.for === 'all' ? {} : { heading: words.say('card.for', { for: forText(lineUp.for, words) }) }),
-    pairs: lineUp.pairs.map((pair) => pairText(pair, words)),
+    pairs: lineUp.pairs.map((pair) => pairText(pair, facts, words)),
     notes: notesOf(lineUp, facts, words),
   }));
 }
@@ -89,7 +90,7 @@ function whatIfText({ whatIf }: CardLineUp, facts: CardFacts, words: Words): rea
   return [words.say(`what-if.${without ? 'without' : 'instead'}`, { answer: words.say(answer), question: ask, shoe })];
 }
 
-function pairText(pair: CardPair, words: Words): PairText {
+function pairText(pair: CardPair, facts: CardFacts, words: Words): PairText {
   const said = new Set(pair.misgivings.map((misgiving) => misgiving.code));
   const unknown = pair.unknown
     .filter((key) => !said.has(`${key}-unknown`))
@@ -98,7 +99,7 @@ function pairText(pair: CardPair, words: Words): PairText {
   return {
     letter: pair.letter,
     name: pair.name,
-    part: words.say(`part.${pair.part}`),
+    part: words.say(partKey(pair, facts)),
     where: first ? [labelsOf(first, words)[0], words.say('card.fetch.shelf', { place: first.place })].join(' · ') : '',
     reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
     misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
@@ -108,4 +109,10 @@ function pairText(pair: CardPair, words: Words): PairText {
       : {}),
     but: words.say('card.pair.but'),
   };
+}
+
+/** Before the decision, why a pair is in the line-up; after it, what became of it. */
+function partKey({ shoe, part }: CardPair, { chosen }: CardFacts): string {
+  if (!chosen) return `part.${part}`;
+  return shoe === chosen.shoe ? 'card.pair.chosen' : 'card.pair.second';
 }

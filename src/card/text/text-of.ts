@@ -31,7 +31,10 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     tasks: tasksText(facts, letters, words),
     ...(facts.size ? { size: sizeText(facts.size, words) } : {}),
     notes: {
-      choices: letters.length > 0 ? [words.say('card.notes.chosen'), ...letters, words.say('card.notes.nothing')] : [],
+      choices:
+        letters.length > 0 && !facts.chosen
+          ? [words.say('card.notes.chosen'), ...letters, words.say('card.notes.nothing')]
+          : [],
       lines: [words.say('card.notes.size'), words.say('card.notes.note')],
     },
     cautions: cautionsText(facts.cautions, facts.shop.emergencyNumber, cite, words),
@@ -62,17 +65,29 @@ function citing(sources: readonly { readonly id: string }[]): Cite {
 }
 
 function title(facts: CardFacts, pairs: number, words: Words): string {
+  const chosen = pairNamed(facts, facts.chosen?.shoe);
+  if (chosen) return words.say('card.title.chosen', { name: chosen });
   if (facts.outcome !== 'shortlist') return words.say(`card.title.${facts.outcome}`);
   return pairs === 0 ? words.say('card.title.none') : words.say('card.title.shortlist', { count: pairs });
 }
 
+const pairNamed = (facts: CardFacts, shoe: string | undefined): string | undefined =>
+  facts.lineUps.flatMap(({ pairs }) => pairs).find((pair) => pair.shoe === shoe)?.name;
+
 function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] {
+  if (facts.chosen) {
+    const second = pairNamed(facts, facts.chosen.second);
+    return [
+      words.say('card.lead.chosen'),
+      ...(second === undefined ? [] : [words.say('card.lead.second', { name: second })]),
+      ...followUp(facts, words),
+    ];
+  }
   switch (facts.outcome) {
     case 'shortlist':
       return [
         ...splitSays(facts, words),
         words.say(leadKey(facts, pairs), { count: pairs, letter: facts.lineUps[0]?.pairs[0]?.letter ?? '' }),
-        ...followUp(facts, words),
       ];
     case 'refer':
       return [words.say('card.lead.refer'), ...(facts.healthNotes ? [] : [words.say('card.lead.refer-how')])];
@@ -83,7 +98,7 @@ function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] 
     case 'keep-yours':
       return [words.say('card.lead.keep-yours'), words.say('card.lead.keep-yours-back')];
     case 'fitter-first':
-      return [words.say('card.lead.fitter-first'), ...followUp(facts, words)];
+      return [words.say('card.lead.fitter-first')];
   }
 }
 
