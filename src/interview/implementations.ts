@@ -24,7 +24,7 @@ export const implementations = (flow: Flow, tables: Tables) => ({
     record: assign<InterviewState, InterviewEvent, Given, InterviewEvent, never>(({ context }, { question, value }) => {
       const answers = { ...context.answers, [question]: value };
       const at = placeAfter(flow, answers, question, context.changing);
-      return { answers, at, changing: context.changing && at !== 'review' };
+      return { answers, at, changing: context.changing && at !== 'review' && at !== 'finished' };
     }),
     stepBack: assign<InterviewState, InterviewEvent, undefined, InterviewEvent, never>(({ context }) => {
       const at = placeBefore(flow, context.answers, context.at, context.changing);
