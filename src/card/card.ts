@@ -79,6 +79,8 @@ export interface CardPair {
   readonly shoe: string;
   readonly name: string;
   readonly part: string;
+  /** In the shop's currency; absent where the list has none. */
+  readonly price?: number;
   readonly lastPair: boolean;
   /** First to fetch, then the second where in doubt. */
   readonly boxes: readonly CardBox[];

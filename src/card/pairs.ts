@@ -60,6 +60,7 @@ function pairOf(
     shoe: entry.shoe.id,
     name: entry.shoe.name,
     part: entry.part,
+    ...(entry.shoe.numbers.price === undefined ? {} : { price: entry.shoe.numbers.price }),
     lastPair: entry.lastPair,
     boxes: entry.boxes.map((fit) => boxOf(fit.box, first)),
     reasons: meets(entry.reasons),

@@ -90,6 +90,8 @@ export interface PairText {
   readonly name: string;
   readonly part: string;
   readonly where: string;
+  /** For the screen: paper keeps no promise of a price. */
+  readonly price?: string;
   readonly reasons: readonly string[];
   readonly misgivings: readonly string[];
   /** That it is the last pair. */

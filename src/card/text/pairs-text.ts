@@ -1,3 +1,4 @@
+import { sayValue } from '../../attributes/say-value.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { CardBox, CardFacts, CardLineUp, CardPair } from '../card.ts';
@@ -101,6 +102,7 @@ function pairText(pair: CardPair, facts: CardFacts, words: Words): PairText {
     name: pair.name,
     part: words.say(partKey(pair, facts)),
     where: first ? [labelsOf(first, words)[0], words.say('card.fetch.shelf', { place: first.place })].join(' · ') : '',
+    ...(pair.price === undefined ? {} : { price: sayValue(words, 'price', pair.price, facts.shop.currency) }),
     reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
     misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
     notes: [...(pair.lastPair ? [words.say('card.fetch.last')] : [])],

@@ -91,7 +91,7 @@ export class ResultScreen extends LightElement {
     const boxes = this.text.fetch.boxes.filter(({ letter }) => letter === pair.letter);
     return html`<li class="pair">
       <h3><span class="letter">${pair.letter}</span> ${pair.name}</h3>
-      <p class="soft">${pair.part}</p>
+      <p class="soft">${pair.price ? html`<strong class="price">${pair.price}</strong> · ` : nothing}${pair.part}</p>
 ${
   boxes.length > 0
     ? html`<ul class="boxes">
