@@ -26,6 +26,9 @@ test('a visit goes from the customer’s last answer to the final card at the be
   const ticket = page.locator('lw-ticket');
   await expect(ticket.locator('.glance li').first()).toBeVisible();
   const before = (await ticket.locator('.glance ol').textContent()) ?? '';
+  await ticket.locator('li[data-question="budget"] [data-edit]').tap();
+  await ticket.locator('lw-edit-answer').getByRole('button', { name: en.edit.keep, exact: true }).tap();
+  await expect(ticket.locator('lw-edit-answer')).toHaveCount(0);
   await override(page, 'budget', 'Up to 160', 'asked-again');
   await expect(ticket.locator('.glance ol')).not.toHaveText(before);
   await expect(ticket.locator('.moved')).toContainText('came in');

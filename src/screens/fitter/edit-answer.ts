@@ -53,7 +53,8 @@ export class EditAnswer extends LightElement {
 
   protected override render() {
     const { words, question } = this;
-    const keep = html`<button type="button" class="button" @click=${this.cancel}>${words.say('bench.edit.keep')}</button>`;
+    // The question draws this button: a method left unbound would be called on the question.
+    const keep = html`<button type="button" class="button" @click=${() => this.cancel()}>${words.say('bench.edit.keep')}</button>`;
     if (this.given !== undefined) return this.askWhy(this.given);
     return html`<lw-question
       class="in-place"
