@@ -105,6 +105,11 @@ export class AnswersPanel extends LightElement {
     </li>`;
   }
 
+  /** Whoever kept their health answers to themselves may well have given them. */
+  private missing({ health }: Question): string {
+    return this.say(health && this.visit.hold !== undefined ? 'private' : 'unanswered');
+  }
+
   private row(question: Question, inPlay: Readonly<Record<string, Answer>>) {
     const { id } = question;
     if (this.editing?.id === id && this.editing.list === 'section')
@@ -118,7 +123,7 @@ export class AnswersPanel extends LightElement {
     return html`<li class="answer" data-question=${id}>
       <p class="asked soft">${ask}</p>
       <div class="said-so">
-        <p><strong>${answer === undefined ? this.say('unanswered') : text(answer)}</strong></p>
+        <p><strong>${answer === undefined ? this.missing(question) : text(answer)}</strong></p>
         ${
           overridden
             ? html`<p class="changed">

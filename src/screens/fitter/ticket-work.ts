@@ -97,7 +97,7 @@ export class TicketWork extends LightElement {
     const say = (key: string, data?: Readonly<Record<string, string | number>>) => words.say(`bench.${key}`, data);
     return html`<div class="ticket-head">
         <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
-        ${ticket && !ticket.handed ? html`<p class="soft">${say('ticket.notHanded')}</p>` : nothing}
+        ${ticket && !ticket.handed ? html`<p class="soft">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
         <button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>
       </div>
       ${this.note()}
