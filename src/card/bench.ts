@@ -1,13 +1,17 @@
 import type { Knowledge } from '../flow/knowledge.ts';
 import type { Line } from '../pipeline.ts';
+import type { Need, Reason } from '../profile/profile.ts';
 import type { Bench, CardCaution } from './card.ts';
+
+/** A load below this of 0 to 1 is no reason worth paper: what it adds is on the bench's screen. Our choice. */
+const SLIGHT = 0.1;
 
 /** What a fitter's copy adds: every need with its reasons, musts, what was not asked, and the sources behind it all. */
 export function benchOf(line: Line, knowledge: Knowledge, cautions: readonly CardCaution[]): Bench {
   const { profile, visit } = line;
   // Nothing is sold on a `refer` card, so what shoe would suit is left for after the clinician's word.
   const stopped = profile.outcome === 'refer';
-  const needs = stopped ? [] : profile.needs;
+  const needs = stopped ? [] : profile.needs.map((need) => ({ ...need, reasons: weighty(need, line, knowledge) }));
   const musts = stopped ? [] : profile.musts;
   const named = new Set([
     ...needs.flatMap((need) => need.reasons.map((reason) => reason.source)),
@@ -39,4 +43,19 @@ export function benchOf(line: Line, knowledge: Knowledge, cautions: readonly Car
       })),
     ...(visit.observation.note ? { note: visit.observation.note } : {}),
   };
+}
+
+/**
+ * The reasons that carry a need. A walker lifts, bounces and turns a little too, and every load asks for its own; on
+ * paper those would hide what counts. Where all are slight, all are said.
+ */
+function weighty({ attribute, reasons }: Need, { profile }: Line, knowledge: Knowledge): readonly Reason[] {
+  const carry = reasons.filter(({ rule }) => {
+    const asks = knowledge.rules.find(({ id }) => id === rule)?.asks ?? [];
+    const scales = asks.flatMap((ask) =>
+      ask.attribute === attribute && ask.per?.startsWith('load-') ? [profile.facts[ask.per]] : [],
+    );
+    return scales.every((scale) => typeof scale !== 'number' || scale >= SLIGHT);
+  });
+  return carry.length > 0 ? carry : reasons;
 }
