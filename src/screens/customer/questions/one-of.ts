@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { OneOf, YesNo } from '../../../flow/format.ts';
+import { foundBy } from '../../../words/found-by.ts';
 import type { Offered } from '../../parts/offered.ts';
 import '../../parts/drawing.ts';
 import { QuestionElement } from './question-element.ts';
@@ -88,10 +89,19 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
   }
 
   private found() {
-    const wanted = this.search.trim().toLocaleLowerCase(this.words.language);
-    const found = this.offered.filter((option) => option.label.toLocaleLowerCase(this.words.language).includes(wanted));
+    const ranked = this.offered.flatMap((option) => {
+      const rank = foundBy(this.search, `${option.label} ${this.alsoCalled(option.id)}`);
+      return rank === undefined ? [] : [{ option, rank }];
+    });
+    const found = ranked.sort((a, b) => a.rank - b.rank).map(({ option }) => option);
     return html`<p role="status" class="soft">${this.words.say('screen.found', { count: found.length })}</p>
       ${this.list(found.length > 0 ? found : this.offered.filter((option) => !option.group))}`;
+  }
+
+  /** What else people type for it; known once the words that nobody needs at first are here. */
+  private alsoCalled(id: string): string {
+    const key = `search.${id}`;
+    return this.table === 'activities' && this.words.has(key) ? this.words.say(key) : '';
   }
 
   private list(options: readonly Offered[]) {

@@ -1,0 +1,72 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it, test } from 'vitest';
+import { foundBy } from '../../src/words/found-by.ts';
+
+const read = (file: string) => JSON.parse(readFileSync(new URL(`../../flows/${file}`, import.meta.url), 'utf8'));
+
+test('foundBy: the beginning of a word counts before its middle, and spelling does not', () => {
+  expect(foundBy('wandern', 'Wandern am Berg')).toBe(0);
+  expect(foundBy('fussball', 'Fußball auf Rasen')).toBe(0);
+  expect(foundBy('nis', 'Tennis')).toBe(1);
+  expect(foundBy('zzz', 'Tennis')).toBeUndefined();
+});
+
+/** What a customer types, and the first thing that must be offered. Typed by nobody; common words. */
+const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity: string])[]>> = {
+  en: [
+    ['dog', 'everyday-walking'],
+    ['gravel', 'everyday-walking'],
+    ['hike', 'hill-walking'],
+    ['jog', 'road-running'],
+    ['soccer', 'football-grass'],
+    ['nurse', 'nursing'],
+    ['spin', 'indoor-cycling'],
+    ['weights', 'lifting'],
+    ['ping', 'table-tennis'],
+    ['chef', 'kitchen'],
+  ],
+  de: [
+    ['Hund', 'everyday-walking'],
+    ['spazieren', 'everyday-walking'],
+    ['joggen', 'road-running'],
+    ['Fussball', 'football-grass'],
+    ['wandern', 'hill-walking'],
+    ['Hantel', 'lifting'],
+  ],
+  fr: [
+    ['chien', 'everyday-walking'],
+    ['randonnee', 'hill-walking'],
+    ['foot', 'football-grass'],
+    ['infirmiere', 'nursing'],
+  ],
+  es: [
+    ['perro', 'everyday-walking'],
+    ['futbol', 'football-grass'],
+    ['senderismo', 'hill-walking'],
+  ],
+  ar: [
+    ['كلب', 'everyday-walking'],
+    ['ممرضه', 'nursing'],
+    ['دراجه', 'indoor-cycling'],
+  ],
+};
+
+describe.each(Object.entries(TYPED))('somebody who types %s', (language, typed) => {
+  const names: Readonly<Record<string, string>> = read(`fitting/words.${language}.json`).activity;
+  const also: Readonly<Record<string, string>> = read(`words/${language}/search.json`).search;
+  const found = (what: string) =>
+    Object.entries(names)
+      .map(([id, name]) => ({ id, rank: foundBy(what, `${name} ${also[id] ?? ''}`) }))
+      .filter(({ rank }) => rank !== undefined)
+      .sort((a, b) => Number(a.rank) - Number(b.rank));
+
+  it.each(typed)('“%s” finds %s', (what, activity) => {
+    expect(found(what).map(({ id }) => id)).toContain(activity);
+  });
+
+  it('finds each activity by every word kept for it, and keeps words for activities alone', () => {
+    expect(Object.keys(also).filter((id) => !(id in names))).toEqual([]);
+    for (const [id, words] of Object.entries(also))
+      for (const word of words.split(' ')) expect(found(word).map((each) => each.id)).toContain(id);
+  });
+});
