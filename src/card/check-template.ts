@@ -21,7 +21,8 @@ const row = z.strictObject({
 });
 const rows = z.array(row).min(1);
 const points = z.number().positive().max(80);
-const shape = z.strictObject({
+/** The shape of a template file; written out as a JSON Schema for editors. */
+export const templateShape = z.strictObject({
   id: z.string().regex(/^[a-z][a-z0-9-]*$/),
   page: z.strictObject({ width: mm, height: z.union([mm, z.literal('auto')]) }),
   margins: z.strictObject({ top: mm, right: mm, bottom: mm, left: mm }),
@@ -53,7 +54,7 @@ export function checkTemplate(file: string, text: string): readonly Finding[] {
     const line = text.slice(0, offset).split('\n').length;
     return [{ code: 'template-not-json', severity: 'error', file, line, value: text.slice(offset, offset + 30) }];
   }
-  const read = shape.safeParse(getNodeValue(root));
+  const read = templateShape.safeParse(getNodeValue(root));
   if (!read.success) {
     return read.error.issues.map((issue) => ({
       code: 'template-wrong',
@@ -91,7 +92,7 @@ export function readTemplate(
   return findings.length > 0 ? { findings } : { value: JSON.parse(text) as Template, findings };
 }
 
-type Rows = Pick<z.infer<typeof shape>, 'sides' | 'stub'>;
+type Rows = Pick<z.infer<typeof templateShape>, 'sides' | 'stub'>;
 type At = (path: readonly PropertyKey[]) => number;
 
 function allRows({ sides, stub }: Rows) {

@@ -1,5 +1,8 @@
+import { measureOf } from '../card/font/metrics.ts';
+import { unprintableInStock } from '../card/unprintable-stock.ts';
 import { readStock } from '../stock/read-csv.ts';
 import { readText } from './files.ts';
+import { fontsOnDisk } from './fonts-on-disk.ts';
 import { FLAG, readOptions } from './options.ts';
 import { usage } from './refusal.ts';
 import { json, type Said } from './said.ts';
@@ -9,7 +12,9 @@ export function stock(args: readonly string[]): Said {
   const given = readOptions(args, { json: FLAG });
   const path = given.files[0];
   if (!path) throw usage('option-missing', '<stock.csv>');
-  const { value, findings } = readStock(readText(path), { asOf: new Date().toISOString() });
+  const read = readStock(readText(path), { asOf: new Date().toISOString() });
+  const { value } = read;
+  const findings = [...read.findings, ...(value ? unprintableInStock(value, measureOf(fontsOnDisk())) : [])];
   const refused = new Set(findings.filter(({ severity }) => severity === 'error').map(({ line }) => line)).size;
   const loaded = value?.boxes.length ?? 0;
   const named = findings.map((finding) => ({ file: path, ...finding }));

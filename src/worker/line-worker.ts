@@ -11,6 +11,7 @@ import { drawings as floors } from '../drawings/floors.ts';
 import { cardOfLine, type Line, lineOf } from '../pipeline.ts';
 import typeStyles from '../screens/look/type.css?url';
 import { firstBundles, otherBundles } from '../screens/parts/word-files.ts';
+import type { Stock } from '../stock/shoe.ts';
 import { openStore } from '../storage/browser-store.ts';
 import type { Words } from '../words/words.ts';
 import { wordsOf } from '../words/words-of.ts';
@@ -23,7 +24,11 @@ import { type Served, StockKeeper } from './stock-keeper.ts';
 /** Feeds the varied importances behind "closest on paper"; one fixed number, so that a second look says the same. */
 const SEED = 1;
 
-const keeper = new StockKeeper(openStore());
+const keeper = new StockKeeper(openStore(), async (stock) => {
+  // Without its fonts a card is not drawn either, and says so itself.
+  const parts = await drawingParts().catch(() => undefined);
+  return parts?.unprintable(stock) ?? [];
+});
 const loaded = new Map<string, Promise<Words>>();
 const templates = import.meta.glob<Template>('../../print-templates/*/template.json', { import: 'default' });
 
@@ -63,12 +68,13 @@ const bytesOf = async (url: string): Promise<Uint8Array> => new Uint8Array(await
 /** What drawing needs and nothing before it does: the PDF writer and two fonts, fetched once. */
 let drawing: ReturnType<typeof loadDrawing> | undefined;
 async function loadDrawing() {
-  const [{ drawCard }, regular, bold] = await Promise.all([
-    import('../card/draw-card.ts'),
+  const [{ drawCard, measureOf, unprintableInStock }, regular, bold] = await Promise.all([
+    import('../card/drawing-parts.ts'),
     bytesOf(regularFont),
     bytesOf(boldFont),
   ]);
-  return { drawCard, fonts: { regular, bold } };
+  const fonts = { regular, bold };
+  return { drawCard, fonts, unprintable: (stock: Stock) => unprintableInStock(stock, measureOf(fonts)) };
 }
 const drawingParts = () => {
   drawing ??= loadDrawing();

@@ -33,12 +33,15 @@ export interface Served {
 /** The stock of this tablet: read, swapped in one step, searched, and written out again. */
 export class StockKeeper {
   readonly #store: Promise<Store>;
+  readonly #alsoFind: (stock: Stock) => Promise<readonly Finding[]>;
   #stock: Stock | undefined;
   #offer: (Reading<StockCopy> & { readonly isCopy: boolean }) | undefined;
   #marks: { readonly marks: readonly BoxMark[]; readonly date: string; readonly setOn: string } | undefined;
 
-  constructor(store: Promise<Store>) {
+  /** `alsoFind` looks through a list that can be used for what only the card's font knows. */
+  constructor(store: Promise<Store>, alsoFind: (stock: Stock) => Promise<readonly Finding[]> = async () => []) {
     this.#store = store;
+    this.#alsoFind = alsoFind;
   }
 
   /** The stock kept last, else the one served. A kept record that is none is passed over. */
@@ -62,7 +65,9 @@ export class StockKeeper {
   }
 
   async offer(file: Blob, asOf: string, progress?: (share: number) => void): Promise<StockOffer> {
-    this.#offer = await readOffer(file, asOf, progress);
+    const read = await readOffer(file, asOf, progress);
+    const also = read.value ? await this.#alsoFind(read.value.stock) : [];
+    this.#offer = { ...read, findings: [...read.findings, ...also] };
     const { value, findings, isCopy } = this.#offer;
     const before = new Set(this.#stock?.boxes.map(({ id }) => id));
     const after = new Set(value?.stock.boxes.map(({ id }) => id));

@@ -87,7 +87,7 @@ test('a visit begun on the customer’s tablet ends on the fitter’s, with noth
   expect(fitter.url()).not.toContain('#c=');
   for (const id of HEALTH) {
     const row = ticket.locator(`li[data-question="${id}"]`);
-    if ((await row.count()) > 0) await expect(row.locator('strong')).toHaveText(en.answers.unanswered);
+    if ((await row.count()) > 0) await expect(row.locator('strong')).toHaveText(en.answers.private);
   }
   await expect(ticket).toContainText(NOT_HANDED);
   await expect(ticket.locator('.outcome')).toContainText(en.hold.none);

@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkTemplate, readTemplate } from '../../src/card/check-template.ts';
+import { templateSchema } from '../../src/card/template-schema.ts';
+import { schemaText } from '../../src/flow/schema/content-schemas.ts';
 
 const FOLDER = 'print-templates';
 const formats = readdirSync(FOLDER, { withFileTypes: true })
@@ -30,6 +32,10 @@ describe.each(formats)('the print template %s', (format) => {
     expect(readTemplate('template.json', textOf(format)).value?.id).toBe(format);
     expect(readFileSync(`${FOLDER}/${format}/README.md`, 'utf8').length).toBeGreaterThan(200);
   });
+});
+
+it('the schema that editors read is the one the check uses', () => {
+  expect(readFileSync(`${FOLDER}/template.schema.json`, 'utf8')).toBe(schemaText(templateSchema()));
 });
 
 describe('a print template', () => {

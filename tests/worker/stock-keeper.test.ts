@@ -29,6 +29,13 @@ async function holdingToy(store = memoryStore()) {
 }
 
 describe('the stock of a tablet', () => {
+  it('is looked through for what no card can print before it is taken', async () => {
+    const lacking = { code: 'stock-unprintable', severity: 'note', data: { characters: '∞', mark: '◊' } } as const;
+    const keeper = new StockKeeper(Promise.resolve(memoryStore()), async () => [lacking]);
+    const offer = await keeper.offer(file(writeStock(TOY)), NOW);
+    expect([offer.usable, offer.findings]).toEqual([true, [lacking]]);
+  });
+
   it('is the one it was given last, else the list served', async () => {
     const { keeper } = await holdingToy();
     expect(keeper.summary()).toEqual({ asOf: TOY.asOf, shoes: 2, boxes: 3 });
