@@ -84,11 +84,12 @@ const shopFiles = (): Plugin => {
   };
 };
 
+const START = '/src/screens/main.ts';
+
 /**
  * Everything that the first page imports, straight or through others, in one file: each file more is one more to wait
  * for. The page's own start stays out of it, or the page of all screen states would start a kiosk too.
  */
-const START = '/src/screens/main.ts';
 const inFirstLoad = (id: string, importersOf: (id: string) => readonly string[], seen = new Set<string>()): boolean => {
   if (seen.has(id)) return false;
   seen.add(id);

@@ -61,10 +61,12 @@ for (const states of chunks(ids)) {
 test('with more contrast axe finds nothing', async ({ page }) => {
   const states = [
     'welcome',
+    'ask-reason',
     'signs-confirm',
     'body-marked',
     'result-pairs',
     'result-refer',
+    'review',
     'bench-line-up',
     'shop-load',
   ];

@@ -51,17 +51,20 @@ describe('the line from answers to pairs', () => {
         const { overrides: _, ...rest } = visit;
         const own: Visit = { ...rest, overrides: [] };
         const route = routeOf(knowledge.flow, own.answers);
-        // The customer's copy is that of somebody without health answers, who may be asked more.
-        const open = routeOf(knowledge.flow, openVisit(own, knowledge.flow).answers);
-        const asked = [...route.asked, ...open.asked];
-        const stray = Object.fromEntries(Object.entries(others).filter(([id]) => !asked.includes(id)));
-        const [plain, full] = [
-          { ...own, answers: route.answers },
-          { ...own, answers: { ...stray, ...route.answers } },
-        ];
+        const strayFrom = (asked: readonly string[]): Visit => {
+          const stray = Object.fromEntries(Object.entries(others).filter(([id]) => !asked.includes(id)));
+          return { ...own, answers: { ...stray, ...route.answers } };
+        };
+        const plain = { ...own, answers: route.answers };
+        const full = strayFrom(route.asked);
         expect(said(full)).toBe(said(plain));
-        for (const copy of ['customer', 'fitter'] as const)
-          expect(cardFor(lineFor(full), copy)).toEqual(cardFor(lineFor(plain), copy));
+        expect(cardFor(lineFor(full), 'fitter')).toEqual(cardFor(lineFor(plain), 'fitter'));
+        // The customer's copy is that of somebody without health answers, whom a sign may have spared more questions.
+        const open = strayFrom([
+          ...route.asked,
+          ...routeOf(knowledge.flow, openVisit(own, knowledge.flow).answers).asked,
+        ]);
+        expect(cardFor(lineFor(open), 'customer')).toEqual(cardFor(lineFor(plain), 'customer'));
       }),
       RUNS,
     );
