@@ -238,7 +238,7 @@ export class Outcome extends LightElement {
   private handed() {
     return html`<div class="head page-in">
         <h1 id="ask" tabindex="-1">${this.say('handedTitle')}</h1>
-        <p class="lead">${this.say('handedText')}</p>
+        <p class="lead">${this.say('handedText')} <strong class="called">${this.ticket}</strong></p>
         <p>${this.say('handedFree')}</p>
       </div>
       <div class="foot">

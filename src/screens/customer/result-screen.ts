@@ -17,7 +17,7 @@ export class ResultScreen extends LightElement {
     const { text } = this;
     const stops = text.cautions.filter(({ level }) => STOPS.includes(level));
     return html`${stops[0]?.level === 'now' ? this.emergency(stops[0]) : this.head()}
-      ${stops.map((level) => this.stop(level))}
+      ${stops.map((level, at) => this.stop(level, at === 0 && level.level === 'now'))}
       ${text.lineUps.map((lineUp) => this.lineUp(lineUp))}
       ${text.strips.rows.length > 0 ? html`<lw-strips .strips=${text.strips}></lw-strips>` : nothing}
       ${
@@ -52,7 +52,8 @@ export class ResultScreen extends LightElement {
     </div>`;
   }
 
-  private stop({ heading, items }: CautionsText) {
+  /** Whom to call is said above already, where that heads the page. */
+  private stop({ heading, items }: CautionsText, headed: boolean) {
     return html`<section class="stop">
       <svg class="hand" viewBox="0 0 48 56" aria-hidden="true">
         <path
@@ -60,7 +61,7 @@ export class ResultScreen extends LightElement {
         />
       </svg>
       <div>
-        <h2>${heading}</h2>
+        ${headed ? nothing : html`<h2>${heading}</h2>`}
         <ul>
           ${items.map(({ text }) => html`<li>${text}</li>`)}
         </ul>

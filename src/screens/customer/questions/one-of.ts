@@ -94,7 +94,9 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
       return rank === undefined ? [] : [{ option, rank }];
     });
     const found = ranked.sort((a, b) => a.rank - b.rank).map(({ option }) => option);
-    return html`<p role="status" class="soft">${this.words.say('screen.found', { count: found.length })}</p>
+    return html`<p role="status" class="soft">
+        ${found.length > 0 ? this.words.say('screen.found', { count: found.length }) : this.words.say('screen.foundNothing')}
+      </p>
       ${this.list(found.length > 0 ? found : this.offered.filter((option) => !option.group))}`;
   }
 
