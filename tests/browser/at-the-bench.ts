@@ -63,7 +63,7 @@ export async function pairNames(page: Page, heads: string): Promise<readonly str
 }
 /** On the customer's result; on an open ticket. */
 export const RESULT = 'lw-result .pair h3';
-export const GLANCE = 'lw-ticket .glance ol li';
+export const GLANCE = 'lw-ticket .glance ol li .name';
 
 /** Answers the interview to its result; returns the pairs shown. */
 export async function toResult(page: Page, answers: Answers): Promise<readonly string[]> {

@@ -3,8 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Flow, Place } from '../../flow/format.ts';
 import type { Words } from '../../words/words.ts';
 import { displayed, setDisplay } from '../parts/display.ts';
-import { languageName } from '../parts/language-name.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { speechList } from '../parts/speech-list.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 
 /** The tag's stub: ticket, the sections passed so far sewn in, and what holds on every page: text size, contrast, language. */
@@ -63,23 +63,11 @@ export class Stub extends LightElement {
       ${
         this.at === 'welcome'
           ? nothing
-          : html`${this.speech()}
+          : html`${speechList(words, this.languages, (language) =>
+              this.dispatchEvent(new CustomEvent('language', { detail: language })),
+            )}
               <button type="button" class="plain" @click=${() => (this.asking = true)}>${words.say('screen.startOver')}</button>`
       }`;
-  }
-
-  /** A list of its own kind: five buttons would crowd the tag, and a tablet opens it as large as a page. */
-  private speech() {
-    const { words } = this;
-    const choose = (event: Event) =>
-      this.dispatchEvent(new CustomEvent('language', { detail: (event.target as HTMLSelectElement).value }));
-    return html`<select class="speech" aria-label=${words.say('screen.welcome.language')} @change=${choose}>
-      ${this.languages.map(
-        (language) => html`<option value=${language} lang=${language} .selected=${language === words.language}>
-          ${languageName(language)}
-        </option>`,
-      )}
-    </select>`;
   }
 
   private askStartOver() {

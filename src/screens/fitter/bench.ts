@@ -13,8 +13,8 @@ import type { LineClient } from '../../worker/line-client.ts';
 import '../look/bench.css';
 import '../look/result.css';
 import { setDisplay } from '../parts/display.ts';
-import { languageName } from '../parts/language-name.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { speechList } from '../parts/speech-list.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import './keys-panel.ts';
 import './pin-screen.ts';
@@ -210,11 +210,7 @@ export class Bench extends LightElement {
 
   private controls(words: Words) {
     return html`<div class="bench-acts">
-      ${LANGUAGES.filter((language) => language !== words.language).map(
-        (language) => html`<button type="button" class="link" lang=${language} @click=${() => this.speak(language)}>
-          ${languageName(language)}
-        </button>`,
-      )}
+      ${speechList(words, LANGUAGES, (language) => this.speak(language))}
       ${
         this.initials
           ? html`<button

@@ -23,6 +23,7 @@ import './need-list.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import type { Shortcut } from './shortcuts.ts';
 import { TicketKeeper } from './ticket-keeper.ts';
+import { boxText } from './try-on/box-text.ts';
 
 export const VIEWS = ['profile', 'measure', 'line-up', 'feet', 'decide'] as const;
 export type View = (typeof VIEWS)[number];
@@ -98,7 +99,12 @@ export class TicketWork extends LightElement {
     return html`<div class="ticket-head">
         <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
         ${ticket && !ticket.handed ? html`<p class="soft">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
-        <button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>
+        ${
+          // Measuring and trying on have an undo of their own, for their own steps.
+          this.view === 'measure' || this.view === 'feet'
+            ? nothing
+            : html`<button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>`
+        }
       </div>
       ${this.note()}
       ${
@@ -161,12 +167,17 @@ export class TicketWork extends LightElement {
     </div>`;
   }
 
-  /** The pairs at a glance on every view, and what the last change moved. */
+  /** The pairs at a glance on every view, the box to fetch of each, and what the last change moved. */
   private glance(work: BenchLine) {
     const pairs = pairsOn(work);
     return html`<section class="glance" aria-label=${this.words.say('bench.lines.title')}>
       <ol>
-        ${pairs.map(({ letter, entry }) => html`<li><span class="letter">${letter}</span> ${entry.shoe.name}</li>`)}
+        ${pairs.map(
+          ({ letter, entry: { shoe, boxes } }) => html`<li>
+            <span class="letter">${letter}</span> <span class="name">${shoe.name}</span>
+            ${boxes[0] ? html`<span class="soft small">${boxText(boxes[0].box, this.words)}</span>` : nothing}
+          </li>`,
+        )}
       </ol>
       <div role="status" class="moved">
         ${
