@@ -16,12 +16,13 @@ import type { LineClient } from '../../worker/line-client.ts';
 import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { fetchDrawings } from '../parts/drawing.ts';
+import { EchoGuard } from '../parts/echo-guard.ts';
 import { LightElement } from '../parts/light-element.ts';
-import { isEcho, type Tap } from '../parts/quick-taps.ts';
 import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
 import { interviewPage } from './interview-page.ts';
+import { LettingGo } from './letting-go.ts';
 import { loadLaterScreens } from './question-screen.ts';
 import './stub.ts';
 import { VisitKeeper } from './visit-keeper.ts';
@@ -31,8 +32,6 @@ export interface Rest {
   readonly line: LineClient;
   readonly shop: Shop;
 }
-/** How often visits are looked through for those whose time is over, milliseconds. Our choice. */
-const LET_GO_EVERY = 60_000;
 
 /** The customer's kiosk, from welcome to the card. It shows what the interview's machine says and keeps no view of its own. */
 @customElement('lw-kiosk')
@@ -67,8 +66,6 @@ export class Kiosk extends LightElement {
   private booted: Promise<void> = Promise.resolve();
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
-  private lastTap: Tap | undefined;
-  private letGoTimer: ReturnType<typeof setInterval> | undefined;
   private readonly interview = new ActorController<ReturnType<typeof interviewMachine>>(
     this,
     ({ context }) => this.keeper?.save(context),
@@ -79,39 +76,14 @@ export class Kiosk extends LightElement {
 
   constructor() {
     super();
-    this.addEventListener('click', (event) => this.dropEcho(event), { capture: true });
+    new EchoGuard(this, () => this.pageNow);
+    new LettingGo(this, () => this.store);
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.booted = this.boot();
     void this.settleIn();
-    this.letGoTimer = setInterval(() => void this.letGo(), LET_GO_EVERY);
-  }
-
-  override disconnectedCallback(): void {
-    clearInterval(this.letGoTimer);
-    super.disconnectedCallback();
-  }
-
-  /** Visits whose time is over go, whether or not a fitter looks. */
-  private async letGo(): Promise<void> {
-    const [{ keptSettings }, { wipeOver }] = await Promise.all([
-      import('../../storage/shop-settings.ts'),
-      import('../../storage/retention.ts'),
-    ]);
-    const { keepMinutes } = await keptSettings(this.store);
-    await wipeOver(this.store, new Date(), keepMinutes).catch(() => []);
-  }
-
-  /** A double tap answers one question: its second half was not meant for the page that came up in between. */
-  private dropEcho(event: MouseEvent): void {
-    if (!event.isTrusted || event.detail === 0) return;
-    const tap = { at: event.timeStamp, x: event.clientX, y: event.clientY, page: this.pageNow };
-    if (isEcho(this.lastTap, tap)) {
-      event.preventDefault();
-      event.stopImmediatePropagation();
-    } else this.lastTap = tap;
   }
 
   /** Changes whenever other things stand on the screen than before: a step of the interview, or of what follows it. */
@@ -131,6 +103,10 @@ export class Kiosk extends LightElement {
     const { interview, note } = await this.keeper.left();
     this.resumable = interview;
     this.noteCode = note ?? this.keeper.standingNote;
+    if (this.opening) {
+      this.keeper.begin();
+      await this.keeper.count();
+    }
     this.begin(this.opening ?? FRESH);
   }
 
