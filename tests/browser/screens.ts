@@ -18,9 +18,11 @@ export async function openState(page: Page, state: string, language = 'en'): Pro
 /** Changes the language where the page stands, as its own controls do: what is on the screen stays there. */
 export async function speakState(page: Page, language: string): Promise<void> {
   await page.evaluate(async (spoken) => {
-    const button = document.querySelector<HTMLElement>(`.bench-acts [lang="${spoken}"]`);
-    if (button) button.click();
-    else document.querySelector('lw-stub')?.dispatchEvent(new CustomEvent('language', { detail: spoken }));
+    const list = document.querySelector<HTMLSelectElement>('.bench-acts .speech');
+    if (list) {
+      list.value = spoken;
+      list.dispatchEvent(new Event('change'));
+    } else document.querySelector('lw-stub')?.dispatchEvent(new CustomEvent('language', { detail: spoken }));
   }, language);
   await page.waitForFunction((spoken) => document.documentElement.lang === spoken, language);
   // What is drawn anew is on the page two frames later.
