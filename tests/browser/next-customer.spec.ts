@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openState } from './screens.ts';
-import { tap } from './walk.ts';
+import { tap, words } from './walk.ts';
 
 test.use({ reducedMotion: 'reduce' });
 
@@ -36,6 +36,30 @@ test('nor of one who starts over', async ({ page }) => {
   await tap(page.locator('.stub-foot .plain').last());
   await tap(page.locator('.stub-foot .plain').first());
   await isAsAtFirst(page);
+});
+
+test('nor a language that arrives after the one who chose it has gone', async ({ page }) => {
+  await openState(page, 'ask-reason');
+  let letGo = () => {};
+  const held = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  const german: Promise<void>[] = [];
+  await page.route('**/assets/*.js', (route) => {
+    const going = held.then(() => route.continue());
+    german.push(going);
+    return going;
+  });
+  await page.locator('.stub .speech').selectOption('de');
+  await expect.poll(() => german.length).toBeGreaterThan(0);
+  await tap(page.locator('.stub-foot .plain').last());
+  await tap(page.locator('.stub-foot .plain').first());
+  await page.locator('lw-welcome').waitFor();
+  letGo();
+  await Promise.all(german);
+  await page.waitForLoadState('networkidle');
+  await expect(page.locator('html')).toHaveAttribute('lang', 'en');
+  await expect(page.getByRole('button', { name: words('en').screen.welcome.start, exact: true })).toBeVisible();
 });
 
 test('nobody is asked about health notes where the card would have none', async ({ page }) => {

@@ -46,7 +46,7 @@ test('a fitter who reads English prints an Arabic card as a page, and saves thei
   await tap(page.locator('.tabs .tab').last());
   await tap(page.locator('[data-place="settings"]'));
   await expect(page.locator('[data-act="preview-pdf"]')).toBeVisible();
-  await tap(page.locator('button[lang="ar"]'));
+  await page.locator('.bench-acts .speech').selectOption('ar');
   await expect(page.locator('[data-act="preview-print"]')).toBeVisible();
   await expect(page.locator('[data-act="preview-pdf"]')).toHaveCount(0);
   await tap(page.locator('[data-act="preview-print"]'));

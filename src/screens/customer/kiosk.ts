@@ -18,6 +18,7 @@ import { setDisplay } from '../parts/display.ts';
 import { fetchDrawings } from '../parts/drawing.ts';
 import { EchoGuard } from '../parts/echo-guard.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { Newest } from '../parts/newest.ts';
 import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
@@ -53,6 +54,9 @@ export class Kiosk extends LightElement {
 
   /** What the page was opened in. */
   private readonly homeLanguage = document.documentElement.lang;
+  /** The language asked for last: its words may still be on their way. */
+  private spoken = this.homeLanguage;
+  private readonly newestWords = new Newest<Words>();
   @state() private words: Words | undefined;
   @state() private noteCode = '';
   @state() private resumable: InterviewState | undefined;
@@ -95,8 +99,7 @@ export class Kiosk extends LightElement {
 
   private async boot(): Promise<void> {
     const opening = this.openStore?.();
-    this.words = await this.loadWords(document.documentElement.lang, false);
-    setDisplay({ language: this.words.language, direction: this.words.direction });
+    await this.speak(document.documentElement.lang);
     if (opening) this.store = await opening;
     this.machine = interviewMachine(this.flow, this.tables);
     this.keeper = new VisitKeeper(this.store, this.flow, this.tables);
@@ -186,7 +189,7 @@ export class Kiosk extends LightElement {
     this.begin(FRESH);
     // The next customer may need neither the large text nor the language of this one.
     setDisplay({ text: 'normal', contrast: 'normal' });
-    if (this.words?.language !== this.homeLanguage) await this.speak(this.homeLanguage);
+    if (this.spoken !== this.homeLanguage) await this.speak(this.homeLanguage);
   }
 
   /** Rules, words of the result, worker and stock: fetched once somebody has begun, ready before they are done. */
@@ -205,7 +208,6 @@ export class Kiosk extends LightElement {
 
   /** One thing after another, each when the page rests, so that no tap waits for them. */
   private async fetchRest(): Promise<void> {
-    const language = this.words?.language ?? document.documentElement.lang;
     await quiet();
     // Plurals and numbers take their rules from the browser at first use, longer than a page takes to draw.
     this.words?.say('screen.found', { count: 0 });
@@ -215,15 +217,15 @@ export class Kiosk extends LightElement {
     await quiet();
     const rest = await this.loadRest();
     await quiet();
-    const words = await this.loadWords(language, true);
+    const { spoken } = this;
+    const words = await this.loadWords(spoken, true);
     await quiet();
     await import('./outcome.ts');
     this.rest = rest;
     // The language may have been changed meanwhile: then its own words of the result are still wanted.
-    const spoken = this.words?.language ?? language;
-    if (spoken === language) this.words = words;
-    else await this.speak(spoken);
-    void rest.line.warm(spoken);
+    if (this.spoken === spoken && this.words?.language === spoken) this.words = words;
+    else await this.speak(this.spoken);
+    void rest.line.warm(this.spoken);
   }
 
   /** The fitter may have changed the language; the next customer starts with it. */
@@ -234,8 +236,11 @@ export class Kiosk extends LightElement {
   }
 
   private async speak(language: string): Promise<void> {
-    this.words = await this.loadWords(language, this.rest !== undefined);
-    setDisplay({ language, direction: this.words.direction });
+    this.spoken = language;
+    const words = await this.newestWords.of(this.loadWords(language, this.rest !== undefined));
+    if (!words) return;
+    this.words = words;
+    setDisplay({ language, direction: words.direction });
   }
 
   private get placeNow(): string {

@@ -14,6 +14,7 @@ import '../look/bench.css';
 import '../look/result.css';
 import { setDisplay } from '../parts/display.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { Newest } from '../parts/newest.ts';
 import { speechList } from '../parts/speech-list.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import './keys-panel.ts';
@@ -44,6 +45,7 @@ export class Bench extends LightElement {
   @property() ticket = '';
 
   @state() private words: Words | undefined;
+  private readonly newestWords = new Newest<Words>();
   @state() private initials = '';
   @state() private openIds: readonly string[] = [];
   @state() private at = 'tickets';
@@ -68,7 +70,7 @@ export class Bench extends LightElement {
   }
 
   private async start(): Promise<void> {
-    this.words = await this.loadWords(document.documentElement.lang, true);
+    await this.speak(document.documentElement.lang);
     const kept = await this.store.get<{ readonly keys: boolean }>('shop', 'bench').catch(() => undefined);
     this.keys = kept?.keys ?? true;
     await this.look();
@@ -150,8 +152,10 @@ export class Bench extends LightElement {
   }
 
   private async speak(language: string): Promise<void> {
-    this.words = await this.loadWords(language, true);
-    setDisplay({ language, direction: this.words.direction });
+    const words = await this.newestWords.of(this.loadWords(language, true));
+    if (!words) return;
+    this.words = words;
+    setDisplay({ language, direction: words.direction });
   }
 
   private async switchKeys(on: boolean): Promise<void> {
