@@ -1,5 +1,6 @@
 import type { Browser, Page } from '@playwright/test';
-import { storyNamed, tap, walkInterview } from '../browser/walk.ts';
+import { storyNamed, walkInterview } from '../browser/walk.ts';
+import { finger } from './finger.ts';
 import type { Site } from './sites.ts';
 import { freshPage, type Painted, paintedOn, quantile } from './watch.ts';
 
@@ -50,13 +51,13 @@ export async function tapToNext(
   times: number,
 ): Promise<Taps> {
   const walkBare = async (page: Page) => {
-    await tap(page.getByRole('button', { name: 'Start', exact: true }));
+    await finger(page.getByRole('button', { name: 'Start', exact: true }));
     for (let at = 0; at < 26; at += 1) {
       await page.locator(`[data-question="${at}"]`).waitFor();
-      await tap(page.locator('.choice').nth(at % 6));
+      await finger(page.locator('.choice').nth(at % 6));
     }
   };
-  const walkKiosk = async (page: Page) => void (await walkInterview(page, storyNamed('trail-and-gym').answers));
+  const walkKiosk = async (page: Page) => void (await walkInterview(page, storyNamed('trail-and-gym').answers, 'en', finger));
   const floor: Painted[] = [];
   const own: Painted[] = [];
   for (let time = 0; time < times; time += 1) {
