@@ -57,7 +57,8 @@ export async function tapToNext(
       await finger(page.locator('.choice').nth(at % 6));
     }
   };
-  const walkKiosk = async (page: Page) => void (await walkInterview(page, storyNamed('trail-and-gym').answers, 'en', finger));
+  const walkKiosk = async (page: Page) =>
+    void (await walkInterview(page, storyNamed('trail-and-gym').answers, 'en', finger));
   const floor: Painted[] = [];
   const own: Painted[] = [];
   for (let time = 0; time < times; time += 1) {
