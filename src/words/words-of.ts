@@ -1,4 +1,5 @@
 import { createInstance } from 'i18next';
+import { dateLanguage } from '../units/date-language.ts';
 import { latinDigits } from '../units/latin-digits.ts';
 import { type Bundle, mergeBundles } from './bundle.ts';
 import type { WordData, Words } from './words.ts';
@@ -89,7 +90,7 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
       return i18n.t(key, written(data ?? {}));
     },
     date(iso) {
-      longDate ??= new Intl.DateTimeFormat(latinDigits(language), { dateStyle: 'long', timeZone: 'UTC' });
+      longDate ??= new Intl.DateTimeFormat(dateLanguage(language), { dateStyle: 'long', timeZone: 'UTC' });
       return longDate.format(new Date(`${iso}T00:00:00Z`));
     },
   };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dateLanguage } from '../../src/units/date-language.ts';
 import { latinDigits } from '../../src/units/latin-digits.ts';
 import type { KeyOf } from '../../src/words/keys.ts';
 import { wordsOf } from '../../src/words/words-of.ts';
@@ -76,6 +77,20 @@ describe('the words of a language', () => {
       expect([words.number(42), words.say('long', { mm: 265 })]).toEqual(['42', '265 mm']);
       expect(words.date('2026-11-25')).toMatch(/\d/);
     }
+  });
+
+  it('dateLanguage: write a date with its month by name and the day first, so that nobody takes one for the other', () => {
+    expect(dateLanguage('en')).toBe('en-GB-u-nu-latn');
+    expect(dateLanguage('de')).toBe('de-u-nu-latn');
+    const dates = LANGUAGES.map((language) => wordsOf(language, []).date('2026-11-05').replaceAll('\u00a0', ' '));
+    // As the Unicode CLDR writes them.
+    expect(Object.fromEntries(LANGUAGES.map((language, at) => [language, dates[at]]))).toEqual({
+      ar: '5 نوفمبر 2026',
+      de: '5. November 2026',
+      en: '5 November 2026',
+      es: '5 de noviembre de 2026',
+      fr: '5 novembre 2026',
+    });
   });
 
   it.each(LANGUAGES)('of the shop hold in one piece (%s)', (language) => {

@@ -2,10 +2,10 @@ import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { pullList } from '../../shortlist/pull-list.ts';
 import type { BoxMark } from '../../stock/today.ts';
-import { latinDigits } from '../../units/latin-digits.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { momentText } from '../parts/moment-text.ts';
 import { type BenchPair, labelsText } from './bench-pairs.ts';
 
 /** What somebody is to do to a box's marks: `undo` takes the last one back. */
@@ -47,7 +47,7 @@ export class PullListPanel extends LightElement {
     if (pulls.length === 0 && this.marks.length === 0) return nothing;
     return html`<section class="pull-list">
       <h2>${this.say('title')}</h2>
-      <p class="soft small">${this.words.say('card.head.stock', { when: this.asOf })}</p>
+      <p class="soft small">${this.words.say('card.head.stock', { when: momentText(this.work.stockAsOf, this.words) })}</p>
       <ul>
         ${pulls.map(
           ({ box, name, wanted }) => html`<li data-box=${box.id}>
@@ -79,12 +79,5 @@ export class PullListPanel extends LightElement {
           : nothing
       }
     </section>`;
-  }
-
-  private get asOf(): string {
-    const when = new Date(this.work.stockAsOf);
-    return new Intl.DateTimeFormat(latinDigits(this.words.language), { dateStyle: 'short', timeStyle: 'short' }).format(
-      when,
-    );
   }
 }

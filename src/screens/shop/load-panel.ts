@@ -6,11 +6,11 @@ import type { LineClient } from '../../worker/line-client.ts';
 import type { StockOffer } from '../../worker/stock-service.ts';
 import { momentOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { momentText } from '../parts/moment-text.ts';
 import { saveFile } from '../parts/save-file.ts';
 import { countText } from './count-text.ts';
 import { findingText } from './finding-text.ts';
 import { listStyle } from './list-style.ts';
-import { momentText } from './moment-text.ts';
 
 /** Hundredths are enough for eyes; each report would else draw the page anew. */
 const STEPS = 100;

@@ -14,8 +14,8 @@ import type { MarkWish } from './boxes-panel.ts';
 import { countText } from './count-text.ts';
 import { listStyle } from './list-style.ts';
 import './load-panel.ts';
+import { momentText } from '../parts/moment-text.ts';
 import { saveFile } from '../parts/save-file.ts';
-import { momentText } from './moment-text.ts';
 
 /** The stock of this tablet: what it is and from when, a new list, files to take away, and the boxes one by one. */
 @customElement('lw-shop-stock')
