@@ -1,10 +1,10 @@
 import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { answerText } from '../../card/text/answer-text.ts';
 import type { Answers } from '../../flow/answers.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Route } from '../../flow/route.ts';
 import type { Words } from '../../words/words.ts';
-import { answerText } from '../parts/answer-text.ts';
 import { LightElement } from '../parts/light-element.ts';
 
 /** All answers that count, by section, each with a way to change it. */

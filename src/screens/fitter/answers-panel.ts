@@ -1,5 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { answerText } from '../../card/text/answer-text.ts';
+import { keptReason } from '../../card/text/kept-reason.ts';
 import type { Answer } from '../../flow/answers.ts';
 import type { Flow, Question } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
@@ -9,11 +11,9 @@ import type { Why } from '../../profile/why.ts';
 import { withOverrides } from '../../visit/effective.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
-import { answerText } from '../parts/answer-text.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { ChangeEvent } from './bench-event.ts';
 import type { Edited } from './edit-answer.ts';
-import { reasonText } from './reasons.ts';
 import './edit-answer.ts';
 import { aboutText } from './why-text.ts';
 
@@ -127,7 +127,7 @@ export class AnswersPanel extends LightElement {
         ${
           overridden
             ? html`<p class="changed">
-                ${this.say('changed', { by: overridden.by, reason: reasonText(overridden.reason, this.words) })}
+                ${this.say('changed', { by: overridden.by, reason: keptReason(overridden.reason, this.words) })}
                 ${own === undefined ? nothing : html`<span class="own">${this.say('own', { answer: text(own) })}</span>`}
                 <button type="button" class="link" @click=${() => this.takeBack(id)}>${this.say('takeBack')}</button>
               </p>`

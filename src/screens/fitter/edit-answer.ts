@@ -5,7 +5,7 @@ import type { Question } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import type { Words } from '../../words/words.ts';
 import '../customer/question-screen.ts';
-import { answerText } from '../parts/answer-text.ts';
+import { answerText } from '../../card/text/answer-text.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
 import './reason-form.ts';

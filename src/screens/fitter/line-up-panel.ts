@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { easeInText } from '../../card/text/ease-in-text.ts';
+import { keptReason } from '../../card/text/kept-reason.ts';
 import type { LineUp } from '../../shortlist/shortlist.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import { listText } from '../../units/list-text.ts';
@@ -13,7 +14,6 @@ import { type BenchPair, forText, labelsText, pairsOn } from './bench-pairs.ts';
 import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
 import './reason-form.ts';
-import { reasonText } from './reasons.ts';
 import './pull-list-panel.ts';
 import { fromText, mustText, needName, optionText } from './why-text.ts';
 
@@ -260,7 +260,7 @@ export class LineUpPanel extends LightElement {
       <ul class="aside-list">
         ${aside.map(
           ({ shoe, reason }) => html`<li>
-            <span>${this.work.asideNames[shoe] ?? shoe}: ${reasonText(reason, this.words)}</span>
+            <span>${this.work.asideNames[shoe] ?? shoe}: ${keptReason(reason, this.words)}</span>
             <button type="button" class="link" @click=${() => this.bringBack(shoe)}>${this.say('bringBack')}</button>
           </li>`,
         )}

@@ -1,10 +1,10 @@
+import { keptReason } from '../../card/text/kept-reason.ts';
 import { compareLineUps, type Moved } from '../../shortlist/compare.ts';
 import { partsOf } from '../../shortlist/parts-of.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { BenchNotes } from './bench-ticket.ts';
-import { reasonText } from './reasons.ts';
 import { fromText } from './why-text.ts';
 
 /** A move, and what was marked on the pair's boxes where that is what shut it out. */
@@ -38,7 +38,7 @@ export function movedText({ shoe, what, by, from, mark }: MovedAtBench, notes: B
   const moved = words.say(`moved.${what}`, { shoe: shoe.name });
   const aside = notes.aside.find((each) => each.shoe === shoe.id);
   if (what === 'went-out' && aside) {
-    return words.say('bench.moved.aside', { moved, reason: reasonText(aside.reason, words) });
+    return words.say('bench.moved.aside', { moved, reason: keptReason(aside.reason, words) });
   }
   if (mark) return words.say('bench.moved.aside', { moved, reason: words.say(`bench.moved.${mark}`) });
   if (by === undefined) return words.say('moved.others', { moved });

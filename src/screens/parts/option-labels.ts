@@ -1,17 +1,9 @@
+import { optionLabel } from '../../card/text/option-label.ts';
 import type { Answers } from '../../flow/answers.ts';
 import type { Question } from '../../flow/format.ts';
 import { offeredOptions, type Tables } from '../../flow/options.ts';
 import type { Words } from '../../words/words.ts';
 import type { Offered } from './offered.ts';
-
-const ROW_WORDS = { activities: 'activity', floors: 'floor', 'shoe-kinds': 'shoe-kind' } as const;
-
-/** The words of one option: its question's own, or its table row's. */
-export function optionLabel(question: Question, option: string, words: Words): string {
-  const own = `question.${question.id}.option.${option}`;
-  if (words.has(own) || !('options' in question) || !('table' in question.options)) return words.say(own);
-  return words.say(`${ROW_WORDS[question.options.table]}.${option}`);
-}
 
 /**
  * The options to show, with their words. A second activity leaves out the first; a yes-no question has its three.

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { answerText } from '../../../src/card/text/answer-text.ts';
 import type { Answer } from '../../../src/flow/answers.ts';
 import { questionsOf } from '../../../src/flow/route.ts';
-import { answerText } from '../../../src/screens/parts/answer-text.ts';
 import { offeredWithLabels } from '../../../src/screens/parts/option-labels.ts';
 import { wordsOf } from '../../../src/words/words-of.ts';
 import { FITTING, FITTING_TABLES } from '../../flow/fitting.ts';

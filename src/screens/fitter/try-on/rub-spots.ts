@@ -2,9 +2,9 @@ import { html, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import above from '../../../drawings/feet/above.svg?raw';
+import { RUB_SPOTS, type RubSpot } from '../../../visit/fit-notes.ts';
 import type { Words } from '../../../words/words.ts';
 import { LightElement } from '../../parts/light-element.ts';
-import { RUB_SPOTS, type RubSpot } from './fit-notes.ts';
 
 const SIDES = ['left', 'right'] as const;
 type Side = (typeof SIDES)[number];

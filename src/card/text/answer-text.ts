@@ -2,7 +2,7 @@ import type { Answer, BodyMap, Quantity } from '../../flow/answers.ts';
 import type { Question } from '../../flow/format.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
-import { optionLabel } from './option-labels.ts';
+import { optionLabel } from './option-label.ts';
 
 /** An answer as a person would say it, for review and the bench. */
 export function answerText(question: Question, answer: Answer, words: Words): string {
