@@ -88,6 +88,24 @@ describe.each(FORMATS)('a card printed as %s', (format) => {
     }
   });
 
+  it.each(['Back room, second shelf on the left, behind the sandals', 'W'.repeat(120)])(
+    'sets a shelf told in words (%s) in lines beside the size',
+    (shelf) => {
+      const long = {
+        ...toyFacts,
+        lineUps: toyFacts.lineUps.map((l) => ({
+          ...l,
+          pairs: l.pairs.map((p) => ({ ...p, boxes: p.boxes.map((box) => ({ ...box, place: shelf })) })),
+        })),
+      };
+      const sheets = lay(long, format);
+      for (const word of shelf.split(' ').filter((part) => part.length < 10)) expect(said(sheets)).toContain(word);
+      for (const page of sheets.pages) {
+        for (const mark of page.marks) expect(extent(mark).right).toBeLessThanOrEqual(page.width - 3.9);
+      }
+    },
+  );
+
   it('shows a mark for an emoji in the shop name and lists it', () => {
     const sheets = lay({ ...toyFacts, shop: { ...toyFacts.shop, name: 'Toy 👟🏽 Shop' } }, format);
     expect(sheets.missing).toEqual(['👟🏽']);

@@ -17,22 +17,24 @@ function boxRow(box: FetchBox, pen: Pen, width: number): Piece {
   const left = 2 * r + 2.5;
   const size = pen.fetch;
   const bold = { size, bold: true } as const;
-  const shelf = textMark(pen, box.shelf, left, baseline(size), { ...bold, align: 'end' }, width - left);
-  const room = width - left - widthOf(shelf) - 3;
+  // A shelf told in words goes on to further lines, so that the size keeps its room beside it.
+  const shelfRoom = Math.min(widthOf(textMark(pen, box.shelf, 0, 0, bold)), (width - left) / 2);
+  const shelf = para(pen, box.shelf, shelfRoom, { ...bold, align: 'end' });
+  const room = width - left - shelfRoom - 3;
   const label = para(pen, box.label, room, bold);
   const then = box.next ? afterLabel(box.next, label, pen, room) : piece(0, []);
   const rest = para(pen, [box.name, box.others].filter((part) => part).join(' · '), width - left, {
     size: pen.small,
     ink: 'soft',
   });
-  const top = Math.max(label.height, then.height);
+  const top = Math.max(label.height, then.height, shelf.height);
   return piece(
     top + rest.height,
     [
       ...letterDisc(pen, box.letter, r, lineHeight(size) / 2, r),
       ...shift(label.marks, left, 0),
       ...shift(then.marks, left, 0),
-      shelf,
+      ...shift(shelf.marks, width - shelfRoom, 0),
       ...shift(rest.marks, left, top - 0.3),
     ],
     1,
