@@ -61,9 +61,10 @@ export async function pairNames(page: Page, heads: string): Promise<readonly str
       .replace(/^\p{Lu} /u, ''),
   );
 }
-/** On the customer's result; on an open ticket. */
+/** On the customer's result; at the top of an open ticket; in its line-up, which names them itself. */
 export const RESULT = 'lw-result .pair h3';
 export const GLANCE = 'lw-ticket .glance ol li .name';
+export const LINE_UP = 'lw-ticket .line-up .pair h3';
 
 /** Answers the interview to its result; returns the pairs shown. */
 export async function toResult(page: Page, answers: Answers): Promise<readonly string[]> {

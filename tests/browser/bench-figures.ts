@@ -19,7 +19,10 @@ export async function watchMoves(page: Page): Promise<() => Promise<readonly num
   await page.evaluate(() => {
     const shownNow = () => ({
       ticket: document.querySelector('lw-ticket #ask')?.textContent ?? '',
-      pairs: document.querySelector('lw-ticket .glance ol')?.textContent ?? '',
+      // At the top of the ticket, or in the line-up where that names them itself.
+      pairs: [...document.querySelectorAll('lw-ticket .glance .name, lw-line-ups .pair h3 span:last-child')]
+        .map((name) => name.textContent)
+        .join(),
     });
     const took: number[] = [];
     let tapped = 0;

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { closeTicket, en, GLANCE, givePin, override, pairNames, showView } from './at-the-bench.ts';
+import { closeTicket, en, GLANCE, givePin, LINE_UP, override, pairNames, showView } from './at-the-bench.ts';
 import { cardCode } from './card-codes.ts';
 import { tap } from './walk.ts';
 
@@ -52,27 +52,27 @@ test('a box that is not there, or sold, changes the line-up in one tap; every ot
   await expect(ticket(page).locator('h1')).not.toHaveText(first ?? '');
   expect(await pairNames(page, GLANCE)).toEqual(before);
 
-  const glance = page.locator(GLANCE);
+  const lineUp = page.locator(LINE_UP);
   const moved = ticket(page).locator('.moved');
   await showView(page, 'line-up');
   await tap(inBox(page, gone, en.pull.notThere));
   await expect(moved).toContainText(`${gone} went out: ${en.moved['not-on-the-shelf']}`);
   await expect(moved).toContainText(`${came} came in`);
-  expect(await pairNames(page, GLANCE)).toEqual(expect.arrayContaining([sold, stays, came]));
+  expect(await pairNames(page, LINE_UP)).toEqual(expect.arrayContaining([sold, stays, came]));
   await tap(inBox(page, sold, en.pull.sold));
   await expect(moved).toContainText(`${sold} went out: ${en.moved.sold}`);
-  await expect(glance).toHaveCount(2);
+  await expect(lineUp).toHaveCount(2);
 
   await tap(page.locator(`[data-tab="${first}"]`));
   await expect(ticket(page).locator('.said').first()).toHaveText(
     en.note['stock-changed'].replace('{{shoes}}', `${gone} and ${sold}`),
   );
-  await expect(glance).toHaveCount(2);
+  await expect(page.locator(GLANCE)).toHaveCount(2);
   await showView(page, 'line-up');
   await tap(ticket(page).locator('lw-pull-list summary'));
   await tap(ticket(page).locator('lw-pull-list details .link').first());
-  await expect(glance.filter({ hasText: gone })).toHaveCount(1);
-  await expect(glance.filter({ hasText: sold })).toHaveCount(0);
+  await expect(lineUp.filter({ hasText: gone })).toHaveCount(1);
+  await expect(lineUp.filter({ hasText: sold })).toHaveCount(0);
 
   await tap(page.locator('[data-tab="shop"]'));
   const other = list(TOYS.filter((name) => name !== stays));

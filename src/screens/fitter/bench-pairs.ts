@@ -23,12 +23,15 @@ export function pairsOn({ line, pulledIn }: Pick<BenchLine, 'line' | 'pulledIn'>
   return [...pairs.values()].map((pair, at) => ({ letter: letterOf(at), ...pair }));
 }
 
-/** All labels printed on a box, as printed: `EU 42 · UK 8`. */
-export const labelsText = ({ labels }: Box, words: Words): string =>
+/** The labels printed on a box, each as printed, the one the shop's boxes are looked for by first: `EU 42`, `UK 8`. */
+export const labelsOf = ({ labels }: Box, words: Words): readonly string[] =>
   LABEL_SYSTEMS.flatMap((system: LabelSystem) => {
     const label = labels[system];
     return label === undefined ? [] : [words.say(`card.label.${system}`, { label })];
-  }).join(' · ');
+  });
+
+/** All of them in a line: `EU 42 · UK 8`. */
+export const labelsText = (box: Box, words: Words): string => labelsOf(box, words).join(' · ');
 
 /** What a line-up is for, in words; `all` has none. */
 export function forText(part: string, words: Words): string {

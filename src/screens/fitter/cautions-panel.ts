@@ -8,7 +8,7 @@ import { ChangeEvent } from './bench-event.ts';
 
 const STOPS: readonly string[] = ['now', 'today', 'before-choosing'];
 
-/** What comes before anything else on a ticket: cautions, outcome, hold, and a clinician's word where one can help. */
+/** What comes before anything else on a ticket: cautions, hold, and a clinician's word where one can help. */
 @customElement('lw-bench-cautions')
 export class CautionsPanel extends LightElement {
   @property({ attribute: false }) profile!: Profile;
@@ -40,7 +40,7 @@ export class CautionsPanel extends LightElement {
   }
 
   protected override render() {
-    const { cautions, outcome, hold, otherFootwear, advice } = this.profile;
+    const { cautions, hold, advice } = this.profile;
     const stops = cautions.filter(({ level, cleared }) => STOPS.includes(level) && !cleared);
     const rest = cautions.filter((caution) => caution.level !== 'upkeep' && !stops.includes(caution));
     const own = this.brief ? [] : rest.filter(({ health, cleared }) => health || cleared);
@@ -61,11 +61,6 @@ export class CautionsPanel extends LightElement {
           </section>`
         : nothing
     }
-      <p class="outcome">
-        <strong>${this.say(`outcome.${outcome}`)}</strong>
-        ${otherFootwear ? html`<span>${this.words.say(`other-footwear.${otherFootwear}.text`)}</span>` : nothing}
-        ${isStop(hold) ? nothing : html`<span class="soft">${this.say(`hold.${hold}`)}</span>`}
-      </p>
       ${this.cleared()}
       ${
         own.length > 0

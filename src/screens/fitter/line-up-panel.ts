@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { easeInText } from '../../card/text/ease-in-text.ts';
-import { keptReason } from '../../card/text/kept-reason.ts';
 import type { LineUp } from '../../shortlist/shortlist.ts';
+import type { Box } from '../../stock/shoe.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
@@ -10,11 +10,13 @@ import type { BenchLine, FoundShoe } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { ChangeEvent } from './bench-event.ts';
-import { type BenchPair, forText, labelsText, pairsOn } from './bench-pairs.ts';
+import { type BenchPair, forText, labelsOf, pairsOn } from './bench-pairs.ts';
 import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
 import './reason-form.ts';
+import { keptReason } from '../../card/text/kept-reason.ts';
 import './pull-list-panel.ts';
+import { widthText } from './try-on/box-text.ts';
 import { fromText, mustText, needName, optionText } from './why-text.ts';
 
 /** Why a pair is set aside, in one tap. Words: `bench.reason.<id>`. */
@@ -172,12 +174,7 @@ export class LineUpPanel extends LightElement {
       <p class="soft">${words.say(`part.${entry.part}`)}</p>
       ${fits && fits.length > 0 ? html`<p><strong>${this.say('fails', { what: listText(fits, words.language, 'and') })}</strong></p>` : nothing}
       <ul class="boxes">
-        ${entry.boxes.slice(0, 2).map(
-          ({ box }, at) => html`<li>
-            <strong>${at > 0 ? `${this.say('then')} ` : ''}${labelsText(box, words)}</strong>
-            <strong class="shelf">${words.say('card.fetch.shelf', { place: box.place })}</strong>
-          </li>`,
-        )}
+        ${entry.boxes.slice(0, 2).map(({ box }, at) => this.box(box, at > 0))}
       </ul>
       <ul class="reasons">
         ${entry.reasons.map(
@@ -193,6 +190,18 @@ export class LineUpPanel extends LightElement {
       ${unknown.length > 0 ? html`<p class="soft small">${words.say('card.pair.unknown', { what: listText(unknown, words.language) })}</p>` : nothing}
       ${easeIn ? this.easeIn(pair) : nothing}
       ${this.asking === shoe.id ? this.askAside(shoe.id) : this.pairButtons(shoe.id, shoe.name)}
+    </li>`;
+  }
+
+  /** Read at a glance from the shelf: one label and the place, then what else is printed on the box. */
+  private box(box: Box, second: boolean) {
+    const { words } = this;
+    const [first = '', ...others] = labelsOf(box, words);
+    const rest = [...others, ...widthText(box, words)].join(' · ');
+    return html`<li>
+      <strong>${second ? `${this.say('then')} ` : ''}${first}</strong>
+      <strong class="shelf">${words.say('card.fetch.shelf', { place: box.place })}</strong>
+      ${rest ? html`<span class="soft">${rest}</span>` : nothing}
     </li>`;
   }
 

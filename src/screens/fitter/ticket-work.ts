@@ -4,6 +4,7 @@ import type { Shop } from '../../card/shop.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import type { Observation } from '../../observation/observation.ts';
+import type { Profile } from '../../profile/profile.ts';
 import type { Box } from '../../stock/shoe.ts';
 import type { Store } from '../../storage/store.ts';
 import { listText } from '../../units/list-text.ts';
@@ -98,6 +99,7 @@ export class TicketWork extends LightElement {
     const say = (key: string, data?: Readonly<Record<string, string | number>>) => words.say(`bench.${key}`, data);
     return html`<div class="ticket-head">
         <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
+        ${work ? this.outcome(work.line.profile) : nothing}
         ${ticket && !ticket.handed ? html`<p class="soft">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
         ${
           // Measuring and trying on have an undo of their own, for their own steps.
@@ -140,6 +142,15 @@ export class TicketWork extends LightElement {
       }`;
   }
 
+  private outcome({ outcome, hold, otherFootwear }: Profile) {
+    const { words } = this;
+    return html`<p class="outcome">
+      <strong>${words.say(`bench.outcome.${outcome}`)}</strong>
+      ${otherFootwear ? html`<span>${words.say(`other-footwear.${otherFootwear}.text`)}</span>` : nothing}
+      ${isStop(hold) ? nothing : html`<span class="soft">${words.say(`bench.hold.${hold}`)}</span>`}
+    </p>`;
+  }
+
   private readonly changed = (event: Event): void => {
     event.stopPropagation();
     this.kept.apply((event as CustomEvent<Change>).detail);
@@ -167,11 +178,11 @@ export class TicketWork extends LightElement {
     </div>`;
   }
 
-  /** The pairs at a glance on every view, the box to fetch of each, and what the last change moved. */
+  /** The pairs at a glance, the box to fetch of each, and what the last change moved. The line-up itself names the boxes. */
   private glance(work: BenchLine) {
-    const pairs = pairsOn(work);
+    const pairs = this.view === 'line-up' ? [] : pairsOn(work);
     return html`<section class="glance" aria-label=${this.words.say('bench.lines.title')}>
-      <ol>
+      <ol ?hidden=${pairs.length === 0}>
         ${pairs.map(
           ({ letter, entry: { shoe, boxes } }) => html`<li>
             <span class="letter">${letter}</span> <span class="name">${shoe.name}</span>

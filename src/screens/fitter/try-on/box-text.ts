@@ -1,12 +1,15 @@
-import { type Box, LABEL_SYSTEMS } from '../../../stock/shoe.ts';
+import type { Box } from '../../../stock/shoe.ts';
 import type { Words } from '../../../words/words.ts';
+import { labelsOf } from '../bench-pairs.ts';
+
+/** The width of a box in words, where it is not the usual one. */
+export const widthText = ({ width }: Box, words: Words): readonly string[] =>
+  width && width !== 'standard' ? [words.say(`card.width.${width}`)] : [];
 
 /** A box as the fitter looks for it: what is printed on it, its width where it is not the usual one, and its shelf. */
-export function boxText(box: Box, words: Words): string {
-  const labels = LABEL_SYSTEMS.flatMap((system) => {
-    const label = box.labels[system];
-    return label === undefined ? [] : [words.say(`card.label.${system}`, { label })];
-  });
-  const width = box.width && box.width !== 'standard' ? [words.say(`card.width.${box.width}`)] : [];
-  return [...labels.slice(0, 2), ...width, words.say('card.fetch.shelf', { place: box.place })].join(' · ');
-}
+export const boxText = (box: Box, words: Words): string =>
+  [
+    ...labelsOf(box, words).slice(0, 2),
+    ...widthText(box, words),
+    words.say('card.fetch.shelf', { place: box.place }),
+  ].join(' · ');
