@@ -1,7 +1,7 @@
 import { marksOn } from '../storage/shop-marks.ts';
 import type { Store } from '../storage/store.ts';
 import { lineClient } from '../worker/line-client.ts';
-import type { Rest } from './customer/kiosk.ts';
+import type { Rest } from './customer/ahead.ts';
 import { dayOf } from './fitter/day.ts';
 import { loadShop } from './load-shop.ts';
 

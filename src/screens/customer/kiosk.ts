@@ -12,27 +12,21 @@ import { freshVisit } from '../../visit/fresh-visit.ts';
 import type { Hold } from '../../visit/visit.ts';
 import { withoutHealth } from '../../visit/without-health.ts';
 import type { Words } from '../../words/words.ts';
-import type { LineClient } from '../../worker/line-client.ts';
 import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
-import { fetchDrawings } from '../parts/drawing.ts';
 import { EchoGuard } from '../parts/echo-guard.ts';
 import { LightElement } from '../parts/light-element.ts';
-import { Newest } from '../parts/newest.ts';
 import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
+import { Ahead, type Rest } from './ahead.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
 import { interviewPage } from './interview-page.ts';
 import { LettingGo } from './letting-go.ts';
 import { loadLaterScreens } from './question-screen.ts';
+import { type LoadWords, Spoken } from './spoken.ts';
 import './stub.ts';
 import { VisitKeeper } from './visit-keeper.ts';
 import './welcome-screen.ts';
-
-export interface Rest {
-  readonly line: LineClient;
-  readonly shop: Shop;
-}
 
 /** The customer's kiosk, from welcome to the card. It shows what the interview's machine says and keeps no view of its own. */
 @customElement('lw-kiosk')
@@ -42,8 +36,7 @@ export class Kiosk extends LightElement {
   @property({ attribute: false }) store!: Store;
   /** Opens the store where it is not given: the welcome does not wait for it. */
   @property({ attribute: false }) openStore: (() => Promise<Store>) | undefined;
-  /** The words of a language: of the interview alone, or of everything. */
-  @property({ attribute: false }) loadWords!: (language: string, all: boolean) => Promise<Words>;
+  @property({ attribute: false }) loadWords!: LoadWords;
   /** What only the result needs, loaded while the customer answers. */
   @property({ attribute: false }) loadRest!: () => Promise<Rest>;
   /** The shop's name and whether it is a demo: asked for once the first screen stands. */
@@ -52,24 +45,25 @@ export class Kiosk extends LightElement {
   @property({ attribute: false }) opening: InterviewState | undefined;
   @property({ attribute: false }) idleTimes: IdleTimes = IDLE_TIMES;
 
-  /** What the page was opened in. */
-  private readonly homeLanguage = document.documentElement.lang;
-  /** The language asked for last: its words may still be on their way. */
-  private spoken = this.homeLanguage;
-  private readonly newestWords = new Newest<Words>();
-  @state() private words: Words | undefined;
   @state() private noteCode = '';
   @state() private resumable: InterviewState | undefined;
-  @state() private rest: Rest | undefined;
   @state() private shop: Shop | undefined;
   /** The fitter's screens are in front: with a card's code from the address, or a ticket of this tablet, or neither. */
   @state() private bench: { readonly code: string; readonly ticket: string } | undefined;
 
   private keeper: VisitKeeper | undefined;
-  private preparing: Promise<void> | undefined;
   private booted: Promise<void> = Promise.resolve();
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
+  private readonly spoken = new Spoken(this, () => this.loadWords);
+  private readonly ahead = new Ahead(
+    this,
+    this.spoken,
+    () => this.loadRest(),
+    () => {
+      this.noteCode = 'went-wrong';
+    },
+  );
   private readonly interview = new ActorController<ReturnType<typeof interviewMachine>>(
     this,
     ({ context }) => this.keeper?.save(context),
@@ -99,7 +93,7 @@ export class Kiosk extends LightElement {
 
   private async boot(): Promise<void> {
     const opening = this.openStore?.();
-    await this.speak(document.documentElement.lang);
+    await this.spoken.speak(document.documentElement.lang);
     if (opening) this.store = await opening;
     this.machine = interviewMachine(this.flow, this.tables);
     this.keeper = new VisitKeeper(this.store, this.flow, this.tables);
@@ -123,7 +117,7 @@ export class Kiosk extends LightElement {
     await this.booted;
     if (!this.opening) await quiet();
     await loadLaterScreens();
-    if (this.opening) await this.prepare();
+    if (this.opening) await this.ahead.prepare();
     this.shop = await this.loadShop().catch(() => undefined);
     if (location.hash.startsWith('#c=')) void this.openBench(location.hash);
   }
@@ -131,8 +125,8 @@ export class Kiosk extends LightElement {
   /** The code leaves the address at once, so that no later customer finds it there. */
   private async openBench(code: string, ticket = ''): Promise<void> {
     if (code) history.replaceState(null, '', location.pathname + location.search);
-    await Promise.all([import('../fitter/bench.ts'), this.prepare()]);
-    if (this.rest) this.bench = { code, ticket };
+    await Promise.all([import('../fitter/bench.ts'), this.ahead.prepare()]);
+    if (this.ahead.rest) this.bench = { code, ticket };
   }
 
   /** The fitter stands by: the visit leaves this screen, and its ticket waits behind the PIN. */
@@ -145,7 +139,7 @@ export class Kiosk extends LightElement {
   /** The shop changed what it says of itself: so do this screen and every card from now on. */
   private retell(shop: Shop): void {
     this.shop = shop;
-    if (this.rest) this.rest = { ...this.rest, shop };
+    this.ahead.retell(shop);
   }
 
   /** The languages the shop offers; all there are, until it is known or when it offers none of them. */
@@ -170,14 +164,14 @@ export class Kiosk extends LightElement {
     const context = this.interview.actor?.getSnapshot().context;
     if (context) this.keeper?.save(context);
     this.requestUpdate();
-    void this.prepare();
+    void this.ahead.prepare();
   }
 
   private resume(): void {
     const from = this.resumable;
     this.resumable = undefined;
     if (from) this.begin(from);
-    void this.prepare();
+    void this.ahead.prepare();
   }
 
   /** Ends this visit on this screen: the draft is flushed, then cleared, and the next customer finds the welcome. */
@@ -187,60 +181,16 @@ export class Kiosk extends LightElement {
     this.resumable = undefined;
     this.noteCode = noteCode || (this.keeper?.standingNote ?? '');
     this.begin(FRESH);
-    // The next customer may need neither the large text nor the language of this one.
+    // The next customer may not need the large text of this one either.
     setDisplay({ text: 'normal', contrast: 'normal' });
-    if (this.spoken !== this.homeLanguage) await this.speak(this.homeLanguage);
-  }
-
-  /** Rules, words of the result, worker and stock: fetched once somebody has begun, ready before they are done. */
-  private prepare(): Promise<void> {
-    if (this.rest || !this.words) return Promise.resolve();
-    this.preparing ??= this.fetchRest()
-      .catch((reason: unknown) => {
-        console.error(reason);
-        this.noteCode = 'went-wrong';
-      })
-      .finally(() => {
-        this.preparing = undefined;
-      });
-    return this.preparing;
-  }
-
-  /** One thing after another, each when the page rests, so that no tap waits for them. */
-  private async fetchRest(): Promise<void> {
-    await quiet();
-    // Plurals and numbers take their rules from the browser at first use, longer than a page takes to draw.
-    this.words?.say('screen.found', { count: 0 });
-    this.words?.number(0);
-    await quiet();
-    await fetchDrawings('floors');
-    await quiet();
-    const rest = await this.loadRest();
-    await quiet();
-    const { spoken } = this;
-    const words = await this.loadWords(spoken, true);
-    await quiet();
-    await import('./outcome.ts');
-    this.rest = rest;
-    // The language may have been changed meanwhile: then its own words of the result are still wanted.
-    if (this.spoken === spoken && this.words?.language === spoken) this.words = words;
-    else await this.speak(this.spoken);
-    void rest.line.warm(this.spoken);
+    await this.spoken.speakHome();
   }
 
   /** The fitter may have changed the language; the next customer starts with it. */
   private leaveBench(): void {
     this.bench = undefined;
     this.shownPlace = '';
-    void this.speak(document.documentElement.lang);
-  }
-
-  private async speak(language: string): Promise<void> {
-    this.spoken = language;
-    const words = await this.newestWords.of(this.loadWords(language, this.rest !== undefined));
-    if (!words) return;
-    this.words = words;
-    setDisplay({ language, direction: words.direction });
+    void this.spoken.speak(document.documentElement.lang);
   }
 
   private get placeNow(): string {
@@ -267,18 +217,19 @@ export class Kiosk extends LightElement {
   }
 
   protected override render() {
-    const { words } = this;
+    const { words } = this.spoken;
+    const { rest } = this.ahead;
     // The welcome stands before the store is open and the machine made.
     const context = this.interview.actor?.getSnapshot().context ?? (this.opening ? undefined : FRESH);
     if (!words || !context) return nothing;
-    if (this.bench && this.rest) {
+    if (this.bench && rest) {
       return html`<lw-bench
         .flow=${this.flow}
         .tables=${this.tables}
         .store=${this.store}
         .loadWords=${this.loadWords}
-        .line=${this.rest.line}
-        .shop=${this.rest.shop}
+        .line=${rest.line}
+        .shop=${rest.shop}
         .code=${this.bench.code}
         .ticket=${this.bench.ticket}
         @shop-changed=${(event: CustomEvent<Shop>) => this.retell(event.detail)}
@@ -293,7 +244,7 @@ export class Kiosk extends LightElement {
           .ticket=${context.at === 'welcome' ? undefined : this.keeper?.ticket}
           .demo=${this.shop?.demo === true}
           .languages=${this.offeredLanguages}
-          @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
+          @language=${(event: CustomEvent<string>) => this.spoken.speak(event.detail)}
           @start-over=${() => this.wipe()}
         ></lw-stub>
         <main class="page" data-place=${context.at}>${this.place(context, words)}</main>
@@ -317,7 +268,7 @@ export class Kiosk extends LightElement {
         @begin=${() => this.start()}
         @resume=${() => this.resume()}
         @staff=${() => this.openBench('')}
-        @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
+        @language=${(event: CustomEvent<string>) => this.spoken.speak(event.detail)}
       ></lw-welcome>`;
     }
     if (context.at === 'finished') return this.outcome(context, words);
@@ -330,16 +281,17 @@ export class Kiosk extends LightElement {
   }
 
   private outcome(context: InterviewState, words: Words) {
-    if (!this.rest) {
-      void this.prepare();
+    const { rest } = this.ahead;
+    if (!rest) {
+      void this.ahead.prepare();
       return html`<div class="head"><h1 id="ask" tabindex="-1" role="status">${words.say('screen.working')}</h1></div>`;
     }
     const visit = freshVisit(this.flow, words.language, context.answers);
     return html`<lw-outcome
       .visit=${visit}
       .words=${words}
-      .line=${this.rest.line}
-      .shop=${this.rest.shop}
+      .line=${rest.line}
+      .shop=${rest.shop}
       .ticket=${this.ticketText}
       @worked=${(event: CustomEvent<Hold>) => this.keeper?.hand(withoutHealth(visit, event.detail, this.flow), false)}
       @hand=${(event: CustomEvent<boolean>) => this.keeper?.hand({ ...visit, printHealth: event.detail }, true)}

@@ -1,23 +1,20 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { easeInText } from '../../card/text/ease-in-text.ts';
 import type { LineUp } from '../../shortlist/shortlist.ts';
-import type { Box } from '../../stock/shoe.ts';
 import type { BoxMark } from '../../stock/today.ts';
-import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine, FoundShoe } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { ChangeEvent } from './bench-event.ts';
-import { type BenchPair, forText, labelsOf, pairsOn } from './bench-pairs.ts';
+import { type BenchPair, forText, pairsOn } from './bench-pairs.ts';
 import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
 import './reason-form.ts';
 import { keptReason } from '../../card/text/kept-reason.ts';
+import { pairSaid } from './pair-said.ts';
 import './pull-list-panel.ts';
-import { widthText } from './try-on/box-text.ts';
-import { fromText, mustText, needName, optionText } from './why-text.ts';
+import { fromText, mustText, optionText } from './why-text.ts';
 
 /** Why a pair is set aside, in one tap. Words: `bench.reason.<id>`. */
 const ASIDE_REASONS = ['not-liked', 'does-not-fit', 'had-it-before', 'too-dear', 'fitter-doubts'] as const;
@@ -159,77 +156,11 @@ export class LineUpPanel extends LightElement {
   }
 
   private pair(pair: BenchPair) {
-    const { words } = this;
-    const { entry, letter, fails } = pair;
-    const { shoe, easeIn } = entry;
-    const said = new Set(entry.misgivings.map(({ code }) => code));
-    const unknown = entry.unknown.filter((key) => !said.has(`${key}-unknown`)).map((key) => needName(key, words));
-    const fits = fails?.map((must) =>
-      must === 'size'
-        ? words.say('lacks.must.size')
-        : mustText({ attribute: must, value: mustValue(this.work, must) }, words),
-    );
-    return html`<li class="pair" data-shoe=${shoe.id}>
-      <h3><span class="letter">${letter}</span> <span>${shoe.name}</span></h3>
-      <p class="soft">${words.say(`part.${entry.part}`)}</p>
-      ${fits && fits.length > 0 ? html`<p><strong>${this.say('fails', { what: listText(fits, words.language, 'and') })}</strong></p>` : nothing}
-      <ul class="boxes">
-        ${entry.boxes.slice(0, 2).map(({ box }, at) => this.box(box, at > 0))}
-      </ul>
-      <ul class="reasons">
-        ${entry.reasons.map(
-          ({ code }) => html`<li>
-            <svg viewBox="0 0 20 16" aria-hidden="true"><path d="M2 8l6 6L18 2" /></svg><span>${words.say(`reason.${code}`)}</span>
-          </li>`,
-        )}
-        ${entry.misgivings.map(
-          ({ code }) =>
-            html`<li><span class="but">${words.say('card.pair.but')}</span><span>${words.say(`misgiving.${code}`)}</span></li>`,
-        )}
-      </ul>
-      ${unknown.length > 0 ? html`<p class="soft small">${words.say('card.pair.unknown', { what: listText(unknown, words.language) })}</p>` : nothing}
-      ${easeIn ? this.easeIn(pair) : nothing}
-      ${this.asking === shoe.id ? this.askAside(shoe.id) : this.pairButtons(shoe.id, shoe.name)}
+    const { id, name } = pair.entry.shoe;
+    return html`<li class="pair" data-shoe=${id}>
+      ${pairSaid(pair, this.work.line.profile, this.words)}
+      ${this.asking === id ? this.askAside(id) : this.pairButtons(id, name)}
     </li>`;
-  }
-
-  /** Read at a glance from the shelf: one label and the place, then what else is printed on the box. */
-  private box(box: Box, second: boolean) {
-    const { words } = this;
-    const [first = '', ...others] = labelsOf(box, words);
-    const rest = [...others, ...widthText(box, words)].join(' · ');
-    return html`<li>
-      <strong>${second ? `${this.say('then')} ` : ''}${first}</strong>
-      <strong class="shelf">${words.say('card.fetch.shelf', { place: box.place })}</strong>
-      ${rest ? html`<span class="soft">${rest}</span>` : nothing}
-    </li>`;
-  }
-
-  private easeIn({ letter, entry }: BenchPair) {
-    const { words } = this;
-    const { easeIn, shoe } = entry;
-    if (!easeIn) return nothing;
-    const pair = { letter, shoe: shoe.id, name: shoe.name, part: entry.part, lastPair: false, boxes: [] };
-    const text = easeInText(
-      [
-        {
-          for: 'all',
-          sureness: 'none',
-          ifDropped: [],
-          pairs: [{ ...pair, reasons: [], misgivings: [], unknown: [], easeIn }],
-        },
-      ],
-      words,
-    );
-    return html`<details>
-      <summary>${text.heading}</summary>
-      <p>${easeIn.triggers.map((trigger) => words.say(`easeIn.${trigger}`)).join(' ')}</p>
-      ${easeIn.minimalistRise === undefined ? nothing : html`<p class="soft small">${words.say('easeIn.index', { rise: Math.round(easeIn.minimalistRise) })}</p>`}
-      <p class="small">${text.caption} ${text.weeks
-        .slice(1)
-        .map((week, at) => `${text.weeks[0]} ${week}: ${text.rows[0]?.[at + 1] ?? ''}`)
-        .join(' · ')}</p>
-    </details>`;
   }
 
   private pairButtons(id: string, name: string) {
@@ -301,6 +232,3 @@ export class LineUpPanel extends LightElement {
     </section>`;
   }
 }
-
-const mustValue = ({ line }: BenchLine, must: string): string | number | boolean =>
-  line.profile.musts.find(({ attribute }) => attribute === must)?.value ?? String(line.profile.facts[must] ?? '');

@@ -1,0 +1,91 @@
+import { html, nothing } from 'lit';
+import { easeInText } from '../../card/text/ease-in-text.ts';
+import type { Profile } from '../../profile/profile.ts';
+import type { Box } from '../../stock/shoe.ts';
+import { listText } from '../../units/list-text.ts';
+import type { Words } from '../../words/words.ts';
+import { type BenchPair, labelsOf } from './bench-pairs.ts';
+import { widthText } from './try-on/box-text.ts';
+import { mustText, needName } from './why-text.ts';
+
+/** What the bench says of one pair: the boxes to fetch, reasons, misgivings, what nobody measured, and how to ease in. */
+export function pairSaid(pair: BenchPair, profile: Profile, words: Words) {
+  const { entry, letter, fails } = pair;
+  const { shoe, easeIn, boxes, reasons, misgivings } = entry;
+  const said = new Set(misgivings.map(({ code }) => code));
+  const unknown = entry.unknown.filter((key) => !said.has(`${key}-unknown`)).map((key) => needName(key, words));
+  const unmet = (fails ?? []).map((must) =>
+    must === 'size'
+      ? words.say('lacks.must.size')
+      : mustText({ attribute: must, value: mustValue(profile, must) }, words),
+  );
+  return html`<h3><span class="letter">${letter}</span> <span>${shoe.name}</span></h3>
+    <p class="soft">${words.say(`part.${entry.part}`)}</p>
+    ${
+      unmet.length > 0
+        ? html`<p><strong>${words.say('bench.lines.fails', { what: listText(unmet, words.language, 'and') })}</strong></p>`
+        : nothing
+    }
+    <ul class="boxes">
+      ${boxes.slice(0, 2).map(({ box }, at) => boxSaid(box, at > 0, words))}
+    </ul>
+    <ul class="reasons">
+      ${reasons.map(
+        ({ code }) => html`<li>
+          <svg viewBox="0 0 20 16" aria-hidden="true"><path d="M2 8l6 6L18 2" /></svg><span>${words.say(`reason.${code}`)}</span>
+        </li>`,
+      )}
+      ${misgivings.map(
+        ({ code }) =>
+          html`<li><span class="but">${words.say('card.pair.but')}</span><span>${words.say(`misgiving.${code}`)}</span></li>`,
+      )}
+    </ul>
+    ${
+      unknown.length > 0
+        ? html`<p class="soft small">${words.say('card.pair.unknown', { what: listText(unknown, words.language) })}</p>`
+        : nothing
+    }
+    ${easeIn ? easeInSaid(pair, words) : nothing}`;
+}
+
+/** Read at a glance from the shelf: one label and the place, then what else is printed on the box. */
+function boxSaid(box: Box, second: boolean, words: Words) {
+  const [first = '', ...others] = labelsOf(box, words);
+  const rest = [...others, ...widthText(box, words)].join(' · ');
+  return html`<li>
+    <strong>${second ? `${words.say('bench.lines.then')} ` : ''}${first}</strong>
+    <strong class="shelf">${words.say('card.fetch.shelf', { place: box.place })}</strong>
+    ${rest ? html`<span class="soft">${rest}</span>` : nothing}
+  </li>`;
+}
+
+function easeInSaid({ letter, entry }: BenchPair, words: Words) {
+  const { easeIn, shoe, part } = entry;
+  if (!easeIn) return nothing;
+  const said = { reasons: [], misgivings: [], unknown: [], boxes: [], lastPair: false };
+  const text = easeInText(
+    [
+      {
+        for: 'all',
+        sureness: 'none',
+        ifDropped: [],
+        pairs: [{ letter, shoe: shoe.id, name: shoe.name, part, easeIn, ...said }],
+      },
+    ],
+    words,
+  );
+  const weeks = text.weeks.slice(1).map((week, at) => `${text.weeks[0]} ${week}: ${text.rows[0]?.[at + 1] ?? ''}`);
+  return html`<details>
+    <summary>${text.heading}</summary>
+    <p>${easeIn.triggers.map((trigger) => words.say(`easeIn.${trigger}`)).join(' ')}</p>
+    ${
+      easeIn.minimalistRise === undefined
+        ? nothing
+        : html`<p class="soft small">${words.say('easeIn.index', { rise: Math.round(easeIn.minimalistRise) })}</p>`
+    }
+    <p class="small">${text.caption} ${weeks.join(' · ')}</p>
+  </details>`;
+}
+
+const mustValue = ({ musts, facts }: Profile, must: string): string | number | boolean =>
+  musts.find(({ attribute }) => attribute === must)?.value ?? String(facts[must] ?? '');
