@@ -1,4 +1,4 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { ReactiveControllerHost } from 'lit';
 import type { Shop } from '../../card/shop.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { fetchDrawings } from '../parts/drawing.ts';
@@ -12,7 +12,7 @@ export interface Rest {
 }
 
 /** Rules, words of the result, worker and stock: fetched once somebody has begun, ready before they are done. */
-export class Ahead implements ReactiveController {
+export class Ahead {
   readonly #host: ReactiveControllerHost;
   readonly #spoken: Spoken;
   readonly #load: () => Promise<Rest>;
@@ -25,10 +25,7 @@ export class Ahead implements ReactiveController {
     this.#spoken = spoken;
     this.#load = load;
     this.#failed = failed;
-    host.addController(this);
   }
-
-  hostConnected(): void {}
 
   get rest(): Rest | undefined {
     return this.#rest;

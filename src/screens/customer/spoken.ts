@@ -1,4 +1,4 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { ReactiveControllerHost } from 'lit';
 import type { Words } from '../../words/words.ts';
 import { setDisplay } from '../parts/display.ts';
 import { Newest } from '../parts/newest.ts';
@@ -7,7 +7,7 @@ import { Newest } from '../parts/newest.ts';
 export type LoadWords = (language: string, all: boolean) => Promise<Words>;
 
 /** The language on the screen and its words: what the page was opened in, then whichever was asked for last. */
-export class Spoken implements ReactiveController {
+export class Spoken {
   readonly #host: ReactiveControllerHost;
   readonly #load: () => LoadWords;
   readonly #home = document.documentElement.lang;
@@ -19,10 +19,7 @@ export class Spoken implements ReactiveController {
   constructor(host: ReactiveControllerHost, load: () => LoadWords) {
     this.#host = host;
     this.#load = load;
-    host.addController(this);
   }
-
-  hostConnected(): void {}
 
   /** The language asked for last: its words may still be on their way. */
   get language(): string {
