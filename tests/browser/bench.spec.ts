@@ -129,6 +129,37 @@ test('codes that will not do say what happened and what to do', async ({ page })
   await expect(page.locator('lw-answers')).toContainText('Nursing');
 });
 
+test('a card held before the camera opens its visit, and the camera goes off', async ({ page }) => {
+  // Stands in for the camera alone: nothing in view at first, then a card a hand's breadth away.
+  await page.addInitScript(
+    async (card) => {
+      const canvas = Object.assign(document.createElement('canvas'), { width: 1280, height: 720 });
+      const stream = canvas.captureStream(10);
+      const light = canvas.getContext('2d');
+      const view = Object.assign(new Image(), { src: card });
+      let frames = 0;
+      setInterval(() => {
+        frames += 1;
+        light?.fillRect(0, 0, 1280, 720);
+        if (frames > 10) light?.drawImage(view, 400, 120, 480, 480);
+      }, 100);
+      Object.defineProperty(navigator.mediaDevices, 'getUserMedia', { value: async () => stream });
+      Object.assign(window, { camera: stream });
+    },
+    `data:image/png;base64,${square(cardCode('nurse-on-tiles')).toString('base64')}`,
+  );
+  await page.goto('');
+  await openBench(page);
+  await page.getByRole('button', { name: en.code.camera, exact: true }).tap();
+  await expect(page.locator('video.camera')).toBeVisible();
+  await expect(page.locator('lw-answers')).toContainText('Nursing');
+  const live = () =>
+    page.evaluate(() =>
+      (window as unknown as { camera: MediaStream }).camera.getTracks().map((track) => track.readyState),
+    );
+  expect(await live()).toEqual(['ended']);
+});
+
 test('a link opens its visit behind the PIN, beside two blank ones', async ({ page }) => {
   await page.goto('');
   await openBench(page);

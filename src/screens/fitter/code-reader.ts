@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Words } from '../../words/words.ts';
 import { LightElement } from '../parts/light-element.ts';
 
-/** Milliseconds between two looks through the camera. Our choice. */
+/** Milliseconds from one look through the camera to the next. Our choice. */
 const LOOK_EVERY = 250;
 
 /** A card's code comes in as text, as a picture, or through the camera; out goes its text, once. */
@@ -16,7 +16,7 @@ export class CodeReader extends LightElement {
   @state() private own = '';
   @state() private camera: MediaStream | undefined;
   @state() private looking = false;
-  private timer: ReturnType<typeof setInterval> | undefined;
+  private timer: ReturnType<typeof setTimeout> | undefined;
 
   override disconnectedCallback(): void {
     this.stop();
@@ -76,16 +76,21 @@ export class CodeReader extends LightElement {
     if (!video || !this.camera) return;
     video.srcObject = this.camera;
     await video.play().catch(() => undefined);
-    this.timer = setInterval(() => {
-      const text = readVideo(video);
-      if (text === undefined) return;
+    const look = async (): Promise<void> => {
+      const text = await readVideo(video).catch(() => undefined);
+      if (!this.camera) return;
+      if (text === undefined) {
+        this.timer = setTimeout(look, LOOK_EVERY);
+        return;
+      }
       this.stop();
       this.give(text);
-    }, LOOK_EVERY);
+    };
+    await look();
   }
 
   private stop(): void {
-    clearInterval(this.timer);
+    clearTimeout(this.timer);
     for (const track of this.camera?.getTracks() ?? []) track.stop();
     this.camera = undefined;
   }
