@@ -19,6 +19,18 @@ const LONGEST_FILE = 50_000;
 /** Fields nobody knows are named, so many of them. Our choice. */
 const MOST_UNKNOWN = 20;
 
+/** Scheme, host and port, with nothing behind: a card's code is put there. */
+const ORIGIN = /^https?:\/\/(?:[\p{L}\p{N}][\p{L}\p{N}.-]*|\[[0-9a-f:.]+\])(?::\d{1,5})?$/iu;
+
+/**
+ * Whether a text is the plain address of a kiosk.
+ *
+ * @example
+ * isOrigin('https://kiosk.example:8443') // true
+ * isOrigin('https://kiosk.example/#here') // false
+ */
+export const isOrigin = (text: string): boolean => text.length <= LONGEST_LINE && ORIGIN.test(text);
+
 /** What a shop file holds. */
 const FIELDS: Readonly<Record<keyof Shop, Field>> = {
   name: { kind: 'text', needed: true, expected: 'text' },
@@ -32,7 +44,7 @@ const FIELDS: Readonly<Record<keyof Shop, Field>> = {
   kit: { kind: 'kit', needed: true, expected: KIT.join(', ') },
   cardFormat: { kind: 'text', needed: true, shape: /^[a-z][a-z0-9-]*$/, expected: '"a5"' },
   demo: { kind: 'truth', needed: false, expected: 'true or false' },
-  origin: { kind: 'text', needed: false, shape: /^https?:\/\/[^\s/]+$/, expected: '"https://…"' },
+  origin: { kind: 'text', needed: false, shape: ORIGIN, expected: '"https://…"' },
 };
 
 /**

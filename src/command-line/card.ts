@@ -3,7 +3,7 @@ import { basename, dirname, join } from 'node:path';
 import { COPIES } from '../card/card.ts';
 import { readTemplate } from '../card/check-template.ts';
 import { drawCard } from '../card/draw-card.ts';
-import { readShop } from '../card/read-shop.ts';
+import { isOrigin, readShop } from '../card/read-shop.ts';
 import type { Shop } from '../card/shop.ts';
 import type { Template } from '../card/template.ts';
 import type { CardText } from '../card/text/card-text.ts';
@@ -30,7 +30,7 @@ const OPTIONS = ['stock', 'out', 'format', 'language', 'date', 'ticket', 'shop',
  * for the answers in it. All answers are read before the first card is written, so that a bad file leaves nothing behind.
  */
 export async function card(args: readonly string[]): Promise<Said> {
-  const given = readOptions(args, { ...Object.fromEntries(OPTIONS.map((name) => [name, TEXT])), html: FLAG });
+  const given = readOptions(args, { ...Object.fromEntries(OPTIONS.map((name) => [name, TEXT])), html: FLAG }, MANY);
   const files = given.files.flatMap((path) => (isFolder(path) ? jsonIn(path) : [path]));
   if (files.length === 0) throw usage('answers-missing');
   const out = given.needed('out');
@@ -46,6 +46,8 @@ export async function card(args: readonly string[]): Promise<Said> {
   const shop = shopOf(given.text('shop') ?? DEMO_SHOP);
   const template = templateOf(given.text('format') ?? shop.cardFormat);
   const date = dateOf(given);
+  const ticket = ticketOf(given);
+  const origin = originOf(given);
   const copy = copyOf(given);
   const knowledge = loadKnowledge();
   const { stock, findings: inStock } = loadStock(given.needed('stock'), `${date}T08:00:00`);
@@ -62,9 +64,9 @@ export async function card(args: readonly string[]): Promise<Said> {
     const facts = cardOfLine(line, knowledge, stock, {
       shop,
       date,
-      ticket: given.text('ticket') ?? 'maple 14',
+      ticket,
       copy,
-      ...(given.text('origin') ? { origin: given.needed('origin') } : {}),
+      ...(origin === undefined ? {} : { origin }),
     });
     const target = targetOf(path);
     if (given.flag('html') || words.direction === 'rtl') {
@@ -122,6 +124,27 @@ function copyOf(given: Given) {
   const copy = COPIES.find((each) => each === wanted);
   if (!copy) throw usage('copy-unknown', wanted);
   return copy;
+}
+
+/** As many files as somebody likes. */
+const MANY = Number.POSITIVE_INFINITY;
+
+/** In characters; the tablet's own have twelve at most. Our choice. */
+const LONGEST_TICKET = 40;
+
+/** It stands on each page in one line, and has to be called across a counter. */
+function ticketOf(given: Given): string {
+  const ticket = given.text('ticket') ?? 'maple 14';
+  if (ticket.trim() === '' || ticket.length > LONGEST_TICKET || /\p{C}/u.test(ticket)) {
+    throw usage('ticket-wrong', ticket.slice(0, LONGEST_TICKET), { most: LONGEST_TICKET });
+  }
+  return ticket;
+}
+
+function originOf(given: Given): string | undefined {
+  const origin = given.text('origin');
+  if (origin !== undefined && !isOrigin(origin)) throw usage('origin-wrong', origin.slice(0, 80));
+  return origin;
 }
 
 /** A customer's copy is in their language, a fitter's in the shop's; `--language` says otherwise. */

@@ -1,4 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { plainText } from '../units/typed-number.ts';
 import { usage } from './refusal.ts';
 
 type Spec = NonNullable<ParseArgsConfig['options']>;
@@ -6,19 +7,22 @@ export interface Given {
   readonly files: readonly string[];
   text(name: string): string | undefined;
   flag(name: string): boolean;
-  /** A number as typed, comma or point; letters are refused. */
+  /** A plain decimal number, comma or point, in the digits of any keyboard. */
   number(name: string): number | undefined;
   needed(name: string): string;
 }
 
+/** Not what the machine takes for a number: `0x106`, `1e2` and an empty text are slips of somebody's hand. */
+const DECIMAL = /^-?\d{1,9}(?:[.,]\d{1,9})?$/;
+
 /** Reads a command's words by Node's own parser; anything it does not know is a usage error that says what. */
-export function readOptions(args: readonly string[], spec: Spec): Given {
-  let read: ReturnType<typeof parseArgs>;
-  try {
-    read = parseArgs({ args: [...args], options: spec, allowPositionals: true, strict: true });
-  } catch (reason) {
-    throw usage('option-unknown', reason instanceof Error ? reason.message : String(reason));
-  }
+export function readOptions(args: readonly string[], options: Spec, mostFiles = 1): Given {
+  const read = strictly(args, options);
+  const stray = read.positionals[mostFiles];
+  if (stray !== undefined) throw usage('stray', stray);
+  const names = read.tokens.flatMap((token) => (token.kind === 'option' ? [token.rawName] : []));
+  const twice = names.find((name, at) => names.indexOf(name) < at);
+  if (twice !== undefined) throw usage('option-twice', twice);
   const text = (name: string): string | undefined => {
     const value = read.values[name];
     return typeof value === 'string' ? value : undefined;
@@ -35,11 +39,22 @@ export function readOptions(args: readonly string[], spec: Spec): Given {
     number: (name) => {
       const value = text(name);
       if (value === undefined) return undefined;
-      const number = Number(value.replace(',', '.'));
-      if (!Number.isFinite(number)) throw usage('option-not-a-number', `--${name} ${value}`);
-      return number;
+      const plain = plainText(value);
+      if (!DECIMAL.test(plain)) throw usage('option-not-a-number', `--${name} ${value}`);
+      return Number(plain.replace(',', '.'));
     },
   };
+}
+
+function strictly(args: readonly string[], options: Spec) {
+  try {
+    return parseArgs({ args: [...args], options, allowPositionals: true, strict: true, tokens: true });
+  } catch (reason) {
+    // The parser says it in two or three lines; of them the option is wanted, between the first quotes.
+    const { code, message } = reason as Error & { readonly code?: string };
+    const option = /'(-[^\s',]*)/.exec(message)?.[1] ?? message;
+    throw usage(code === 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE' ? 'option-value' : 'option-unknown', option);
+  }
 }
 
 export const TEXT = { type: 'string' } as const;

@@ -15,4 +15,5 @@ export class Refusal extends Error {
   }
 }
 
-export const usage = (code: string, value?: string): Refusal => new Refusal(code, value, 2);
+export const usage = (code: string, value = '', data: NonNullable<Finding['data']> = {}): Refusal =>
+  new Refusal([{ code, severity: 'error', value, data }], undefined, 2);

@@ -18,7 +18,7 @@ fit map [flow folder] --out map.svg
 fit rules [flow folder] [--json]
 fit stock <stock.csv> [--json]
 fit size --left 262 --right 265 [--ball …] [--girth …] [--width …] [--shelf men|women|junior] [--activity …]
-         [--checked] [--json]
+         [--age 6-to-10] [--checked] [--json]
 fit profile <answers.json> [--why] [--json]
 fit shortlist <answers.json> --stock <stock.csv> [--json]
 fit card <answers.json…> --stock <stock.csv> --out card.pdf|folder [--format a5] [--language en] [--date 2026-11-25]

@@ -1,3 +1,5 @@
+import { spelledOptions } from '../flow/options.ts';
+import { questionsOf } from '../flow/route.ts';
 import { type SizeReport, sizeOf } from '../sizing/size-of.ts';
 import type { Finding } from '../units/result.ts';
 import type { Words } from '../words/words.ts';
@@ -16,22 +18,21 @@ const SHELVES = ['men', 'women', 'junior', 'any'] as const;
 export function size(args: readonly string[], words: Words): Said {
   const options = ['left', 'right', 'ball', 'girth', 'width', 'shelf', 'activity', 'age'];
   const texts = Object.fromEntries(options.map((name) => [name, TEXT]));
-  const given = readOptions(args, { ...texts, checked: FLAG, json: FLAG });
+  const given = readOptions(args, { ...texts, checked: FLAG, json: FLAG }, 0);
   const left = given.number('left');
   const right = given.number('right');
   if (left === undefined && right === undefined) throw usage('option-missing', '--left or --right');
   const shelf = SHELVES.find((each) => each === given.text('shelf'));
   if (given.text('shelf') !== undefined && !shelf) throw usage('shelf-unknown', given.text('shelf'));
-  const wanted = given.text('activity');
-  const activity = wanted === undefined ? undefined : loadKnowledge().activities.find(({ id }) => id === wanted);
-  if (wanted !== undefined && !activity) throw usage('activity-unknown', wanted);
+  const activity = activityOf(given.text('activity'));
+  const age = ageOf(given.text('age'));
   const report = sizeOf(left, right, {
     ball: given.number('ball'),
     girth: given.number('girth'),
     width: given.number('width'),
     ...(given.flag('checked') ? { checked: true } : {}),
     ...(shelf ? { shelf } : {}),
-    ...(given.text('age') ? { ageBand: given.text('age') } : {}),
+    ...(age ? { ageBand: age } : {}),
     ...(activity ? { activityRoom: activity.toeRoom.range } : {}),
   } as Parameters<typeof sizeOf>[2]);
   if (report.findings.some(isError)) throw new Refusal(refusalOf(report.findings));
@@ -59,6 +60,21 @@ export function size(args: readonly string[], words: Words): Said {
     ...findings.filter(({ code }) => code !== 'feet-far-apart').map((finding) => sayFinding(finding, words)),
   ];
   return { text: `${lines.join('\n')}\n`, findings: [] };
+}
+
+function activityOf(wanted: string | undefined) {
+  const activity = wanted === undefined ? undefined : loadKnowledge().activities.find(({ id }) => id === wanted);
+  if (wanted !== undefined && !activity) throw usage('activity-unknown', wanted);
+  return activity;
+}
+
+/** One of the ages that the interview offers: a slip would leave a child without room to grow. */
+function ageOf(wanted: string | undefined): string | undefined {
+  if (wanted === undefined) return undefined;
+  const question = questionsOf(loadKnowledge().flow).find(({ id }) => id === 'age-band');
+  const ages = (question ? spelledOptions(question) : []).map(({ id }) => id);
+  if (!ages.includes(wanted)) throw usage('age-unknown', wanted, { expected: ages.join(', ') });
+  return wanted;
 }
 
 const isError = ({ severity }: Finding): boolean => severity === 'error';
