@@ -21,11 +21,13 @@ export interface BoxMark {
 export function stockToday(stock: Stock, marks: readonly BoxMark[], date: string): Stock {
   const today = marks.filter((mark) => mark.at.startsWith(date));
   if (today.length === 0) return stock;
+  // A list from a day to come was stamped by a wrong clock, and knows of no sale.
+  const isToCome = stock.asOf.slice(0, 10) > date;
   const sold = new Map<string, number>();
   const gone = new Set<string>();
   for (const { box, what, at } of today) {
     if (what === 'not-on-the-shelf') gone.add(box);
-    else if (at >= stock.asOf) sold.set(box, (sold.get(box) ?? 0) + 1);
+    else if (at >= stock.asOf || isToCome) sold.set(box, (sold.get(box) ?? 0) + 1);
   }
   const boxes = stock.boxes.map((box): Box => {
     const onHand = gone.has(box.id) ? 0 : Math.max(0, box.onHand - (sold.get(box.id) ?? 0));

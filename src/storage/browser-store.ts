@@ -44,6 +44,7 @@ function browserStore(database: IDBPDatabase): Store {
       await Promise.all([gone, work.done]);
     },
     all: <T>(area: Area) => database.getAll(area) as Promise<T[]>,
+    keys: (area) => database.getAllKeys(area) as Promise<string[]>,
     update: async <T>(area: Area, key: string, change: (old: T | undefined) => T | undefined) => {
       const work = write(area);
       const next = change((await work.store.get(key)) as T | undefined);

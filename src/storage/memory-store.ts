@@ -15,6 +15,7 @@ export function memoryStore(): Store {
     get: async <T>(name: Area, key: string) => structuredClone(area(name).get(key)) as T | undefined,
     put: async (name, key, value) => void area(name).set(key, structuredClone(value)),
     delete: async (name, key) => void area(name).delete(key),
+    keys: async (name) => [...area(name).keys()],
     all: async <T>(name: Area) => structuredClone([...area(name).values()]) as T[],
     update: async <T>(name: Area, key: string, change: (old: T | undefined) => T | undefined) => {
       const next = change(structuredClone(area(name).get(key)) as T | undefined);

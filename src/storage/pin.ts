@@ -1,3 +1,4 @@
+import { wipeVisits } from './shop-wipe.ts';
 import type { Store } from './store.ts';
 
 /** How the shop's PIN is kept: derived, never plain, with what is needed to derive it again and the wrong tries so far. */
@@ -95,7 +96,6 @@ export const hasPin = async (store: Store): Promise<boolean> =>
 
 /** A forgotten PIN: every visit on this device goes first, then the PIN. Sums without persons and the stock stay. */
 export async function forgetPin(store: Store): Promise<void> {
-  for (const { id } of await store.all<{ readonly id: string }>('visits')) await store.delete('visits', id);
-  await store.delete('draft', 'draft');
+  await wipeVisits(store);
   await store.delete('shop', 'pin');
 }

@@ -3,6 +3,7 @@ import type { Stock } from '../stock/shoe.ts';
 import type { BoxMark } from '../stock/today.ts';
 import { writeStock } from '../stock/write-csv.ts';
 import type { Finding, Reading } from '../units/result.ts';
+import { isMark, isMoment } from './shop-marks.ts';
 
 /** Stock and today's marks in one file: what a second tablet needs to give the same line-ups. */
 export interface StockCopy {
@@ -14,7 +15,6 @@ const KIND = 'lacewing-stock';
 const VERSION = 1;
 /** No shop marks more in a day. Our choice. */
 const MOST_MARKS = 10_000;
-const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/;
 
 /** The stock stands in it as a list, so that it is read back by the reader that every list goes through. */
 export function writeStockCopy({ stock, marks }: StockCopy): string {
@@ -28,9 +28,14 @@ export const looksLikeCopy = (text: string): boolean =>
     .trimStart()
     .startsWith('{');
 
-/** Reads a one-file copy. A mark that is none is left out, and counted; the stock is read as any list is. */
-export function readStockCopy(text: string, progress?: (share: number) => void): Reading<StockCopy> {
-  const refused = (code: string): Reading<StockCopy> => ({ findings: [{ code, severity: 'error' }] });
+/**
+ * Reads a one-file copy on a day, `2026-11-25`. Marks that are none or of another day are left out, and counted; the
+ * stock is read as any list is. A list from a day to come is refused: whatever is sold would count as known to it.
+ */
+export function readStockCopy(text: string, day: string, progress?: (share: number) => void): Reading<StockCopy> {
+  const refused = (code: string, value = ''): Reading<StockCopy> => ({
+    findings: [{ code, severity: 'error', value }],
+  });
   let raw: unknown;
   try {
     raw = JSON.parse(text.replace(/^\uFEFF/, ''));
@@ -43,24 +48,13 @@ export function readStockCopy(text: string, progress?: (share: number) => void):
   if (typeof list !== 'string' || typeof asOf !== 'string' || !isMoment(asOf) || !Array.isArray(marks)) {
     return refused('shop-copy-damaged');
   }
+  if (asOf.slice(0, 10) > day) return refused('shop-copy-later', asOf.slice(0, 10));
   const { value, findings } = readStock(list, { asOf, ...(progress && { progress }) });
   const good = marks.slice(0, MOST_MARKS).filter(isMark);
-  const dropped: Finding[] =
-    good.length === marks.length
-      ? []
-      : [{ code: 'shop-copy-marks', severity: 'note', data: { marks: marks.length - good.length } }];
-  return value ? { value: { stock: value, marks: good }, findings: [...findings, ...dropped] } : { findings };
-}
-
-/** A day and time that exist: cards print it. */
-const isMoment = (text: string): boolean => MOMENT.test(text) && !Number.isNaN(new Date(text).getTime());
-
-function isMark(raw: unknown): raw is BoxMark {
-  const { box, what, at } = Object(raw) as Readonly<Record<string, unknown>>;
-  return (
-    typeof box === 'string' &&
-    (what === 'sold' || what === 'not-on-the-shelf') &&
-    typeof at === 'string' &&
-    isMoment(at)
-  );
+  const today = good.filter(({ at }) => at.startsWith(day));
+  const dropped = [
+    { code: 'shop-copy-marks', count: marks.length - good.length },
+    { code: 'shop-copy-other-day', count: good.length - today.length },
+  ].flatMap(({ code, count }): Finding[] => (count > 0 ? [{ code, severity: 'note', data: { marks: count } }] : []));
+  return value ? { value: { stock: value, marks: today }, findings: [...findings, ...dropped] } : { findings };
 }

@@ -1,6 +1,7 @@
 import { readShop } from '../card/read-shop.ts';
 import type { Shop } from '../card/shop.ts';
 import { SHORTEST_WARNING } from '../interview/idle.ts';
+import { tooDeepAt } from '../units/nested.ts';
 import type { Finding, Reading } from '../units/result.ts';
 import type { Store } from './store.ts';
 
@@ -96,7 +97,7 @@ function ofShopFile(text: string, name: string): Reading<SettingsFile> {
 
 function parsed(text: string): Readonly<Record<string, unknown>> | undefined {
   try {
-    return Object(JSON.parse(text)) as Readonly<Record<string, unknown>>;
+    return tooDeepAt(text) === undefined ? Object(JSON.parse(text)) : undefined;
   } catch {
     return undefined;
   }

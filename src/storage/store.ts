@@ -12,6 +12,8 @@ export interface Store {
   put(area: Area, key: string, value: unknown): Promise<void>;
   delete(area: Area, key: string): Promise<void>;
   all<T>(area: Area): Promise<readonly T[]>;
+  /** What the area's records are kept under: a damaged one need not tell it itself. */
+  keys(area: Area): Promise<readonly string[]>;
   /** Reads and writes in one step, so that two tabs cannot both win. `change` returns the new value, or `undefined` to leave it. */
   update<T>(area: Area, key: string, change: (old: T | undefined) => T | undefined): Promise<T | undefined>;
 }

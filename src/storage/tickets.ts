@@ -1,6 +1,8 @@
 import type { Visit } from '../visit/visit.ts';
 import type { Store } from './store.ts';
 
+const STATES = ['waiting', 'open', 'closed'] as const;
+
 /** A finished interview, waiting under a word and a number that stand for the customer, who gives no name. */
 export interface Ticket {
   /** `maple 14`. */
@@ -10,7 +12,7 @@ export interface Ticket {
   /** ISO time, local clock. */
   readonly startedAt: string;
   readonly finishedAt: string;
-  readonly state: 'waiting' | 'open' | 'closed';
+  readonly state: (typeof STATES)[number];
   /** The customer tapped "Hand to the fitter": health answers stay until the ticket closes. */
   readonly handed: boolean;
   readonly visit: Visit;
@@ -42,7 +44,7 @@ export const TICKET_WORDS = [
 export async function nextTicket(store: Store, today: string): Promise<{ word: string; number: number }> {
   const counted = await store.update<{ day: string; last: number }>('shop', 'ticket-count', (old) => ({
     day: today,
-    last: old?.day === today ? old.last + 1 : 1,
+    last: old?.day === today && Number.isSafeInteger(old.last) ? old.last + 1 : 1,
   }));
   const number = counted?.last ?? 1;
   return { number, word: TICKET_WORDS[(number * 7) % TICKET_WORDS.length] ?? TICKET_WORDS[0] };
@@ -87,9 +89,33 @@ export async function closeTicket(store: Store, seen: Ticket): Promise<{ ticket:
   return { ticket, refused };
 }
 
-/** Longest waiting first; closed ones last. */
+/**
+ * Whether a kept record is a ticket that this kiosk can read. One that was kept by a later kiosk says so by its
+ * `format`, which the first tickets have none of; it stays until its day is over, for the kiosk that can read it.
+ */
+export function isTicket(record: unknown): record is Ticket {
+  const { format, id, word, number, startedAt, finishedAt, state, visit, revision } = fieldsOf(record);
+  const { flow, language, answers, overrides, observation, tryOns } = fieldsOf(visit);
+  return (
+    format === undefined &&
+    [id, word, flow, language].every((text) => typeof text === 'string') &&
+    [number, revision].every(Number.isSafeInteger) &&
+    [startedAt, finishedAt].every((time) => typeof time === 'string' && !Number.isNaN(Date.parse(time))) &&
+    STATES.some((each) => each === state) &&
+    [answers, observation].every((group) => group === Object(group) && !Array.isArray(group)) &&
+    [overrides, tryOns].every(Array.isArray)
+  );
+}
+
+const fieldsOf = (record: unknown) => Object(record) as Readonly<Record<string, unknown>>;
+
+/** How many visits are kept here that this kiosk cannot read. */
+export const strangeVisits = async (store: Store): Promise<number> =>
+  (await store.all('visits')).filter((record) => !isTicket(record)).length;
+
+/** Longest waiting first; closed ones last. Records that are no tickets are passed over. */
 export async function ticketsOf(store: Store): Promise<readonly Ticket[]> {
-  const all = await store.all<Ticket>('visits');
+  const all = (await store.all('visits')).filter(isTicket);
   const rank = (t: Ticket) => (t.state === 'closed' ? 1 : 0);
   return [...all].sort(
     (a, b) => rank(a) - rank(b) || a.finishedAt.localeCompare(b.finishedAt) || a.id.localeCompare(b.id),

@@ -155,7 +155,7 @@ async function readOffer(
     return { findings: [finding], isCopy: false };
   }
   const text = await file.text();
-  if (looksLikeCopy(text)) return { ...readStockCopy(text, progress), isCopy: true };
+  if (looksLikeCopy(text)) return { ...readStockCopy(text, dayOf(new Date()), progress), isCopy: true };
   const { value, findings } = readStock(text, { asOf, ...(progress && { progress }) });
   return { ...(value && { value: { stock: value, marks: [] } }), findings, isCopy: false };
 }

@@ -3,7 +3,7 @@ import type { Flow } from '../../flow/format.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import { markBox, marksOn } from '../../storage/shop-marks.ts';
 import type { Store } from '../../storage/store.ts';
-import { closeTicket } from '../../storage/tickets.ts';
+import { closeTicket, isTicket } from '../../storage/tickets.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { pairsOn } from './bench-pairs.ts';
@@ -62,7 +62,7 @@ export class TicketKeeper implements ReactiveController {
     await this.#writing;
     const { store, ticketId } = this.#host;
     const kept = await store.get<BenchTicket>('visits', ticketId);
-    if (!kept) {
+    if (!isTicket(kept)) {
       this.#tell('gone');
       return;
     }

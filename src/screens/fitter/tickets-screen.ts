@@ -4,7 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import type { Store } from '../../storage/store.ts';
-import { ticketsOf } from '../../storage/tickets.ts';
+import { strangeVisits, ticketsOf } from '../../storage/tickets.ts';
 import { readCardCode } from '../../visit/card-code.ts';
 import { effectiveAnswers } from '../../visit/effective.ts';
 import { freshVisit } from '../../visit/fresh-visit.ts';
@@ -32,6 +32,7 @@ export class TicketsScreen extends LightElement {
 
   @state() private tickets: readonly BenchTicket[] | undefined;
   @state() private holds: ReadonlyMap<string, Hold> = new Map();
+  @state() private strange = 0;
   @state() private finding = '';
   private timer: ReturnType<typeof setInterval> | undefined;
 
@@ -49,6 +50,7 @@ export class TicketsScreen extends LightElement {
 
   async refresh(): Promise<void> {
     this.tickets = await ticketsOf(this.store);
+    this.strange = await strangeVisits(this.store);
     for (const ticket of this.tickets) await this.lookAt(ticket);
   }
 
@@ -81,7 +83,7 @@ export class TicketsScreen extends LightElement {
     }
     this.finding = '';
     const code = text.slice(text.lastIndexOf('=') + 1);
-    const known = (await this.store.all<BenchTicket>('visits')).find((ticket) => ticket.bench?.code === code);
+    const known = (await ticketsOf(this.store)).find((ticket: BenchTicket) => ticket.bench?.code === code);
     await this.add(() => known ?? newTicket(this.store, value, new Date(), code));
   }
 
@@ -100,6 +102,7 @@ export class TicketsScreen extends LightElement {
         <h1 id="ask" tabindex="-1">${this.say('title')}</h1>
         ${this.note ? html`<p class="said" role="status">${this.note}</p>` : nothing}
         ${this.store.lasting ? nothing : html`<p class="said">${this.say('not-lasting')}</p>`}
+        ${this.strange > 0 ? html`<p class="said">${this.say('strange', { visits: this.strange })}</p>` : nothing}
       </div>
       ${
         tickets === undefined
