@@ -46,11 +46,11 @@ export function restoredInterview(flow: Flow, tables: Tables, record: unknown): 
 function refusal(flow: Flow, record: unknown): Finding | undefined {
   if (!isMap(record) || !isMap(record['answers'])) return { code: 'saved-unreadable', severity: 'error' };
   if (record['format'] !== SAVED_FORMAT) {
-    return { code: 'saved-other-format', severity: 'error', value: String(record['format']) };
+    return { code: 'saved-other-format', severity: 'error', value: shown(record['format']) };
   }
   return record['flow'] === flow.id
     ? undefined
-    : { code: 'saved-other-flow', severity: 'error', value: String(record['flow']), data: { expected: flow.id } };
+    : { code: 'saved-other-flow', severity: 'error', value: shown(record['flow']), data: { expected: flow.id } };
 }
 
 function fitting(flow: Flow, tables: Tables, saved: Readonly<Record<string, unknown>>) {
@@ -69,12 +69,12 @@ function fitting(flow: Flow, tables: Tables, saved: Readonly<Record<string, unkn
 
 function placed(flow: Flow, answers: Answers, place: unknown, changing: boolean) {
   const open = firstUnanswered(flow, answers);
-  const known = place === 'welcome' || place === 'review' || inPlay(flow, answers).includes(String(place));
+  const known = place === 'welcome' || place === 'review' || inPlay(flow, answers).some((id) => id === place);
   if (known && (place !== 'review' || open === undefined)) {
     const at = place as Place;
     return { state: { answers, at, changing: changing && at !== 'review' && at !== 'welcome' }, moved: [] };
   }
-  const moved: Finding = { code: 'saved-place-moved', severity: 'note', value: String(place) };
+  const moved: Finding = { code: 'saved-place-moved', severity: 'note', value: shown(place) };
   const state = {
     ...FRESH,
     answers,
@@ -83,6 +83,9 @@ function placed(flow: Flow, answers: Answers, place: unknown, changing: boolean)
   };
   return { state, moved: [moved] };
 }
+
+/** What a damaged record holds need not know how to be text. */
+const shown = (value: unknown): string => (typeof value === 'string' ? value : (JSON.stringify(value) ?? ''));
 
 const isMap = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);

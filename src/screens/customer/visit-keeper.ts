@@ -49,12 +49,13 @@ export class VisitKeeper {
       await this.#draft.finish().catch(this.#note);
       return { note: 'draft-foreign' };
     }
-    if (isOtherDay(String(startedAt ?? ''))) {
+    if (typeof startedAt !== 'string' || !isToday(startedAt)) {
       await this.#draft.finish().catch(this.#note);
       return {};
     }
-    this.#ticket = ticket as TicketName | undefined;
-    this.#startedAt = String(startedAt ?? '');
+    this.#startedAt = startedAt;
+    if (isTicketName(ticket)) this.#ticket = ticket;
+    else await this.count();
     // A visit broken off at its result goes on from review: nothing was lost, and nothing need be said.
     const changed = restored.findings.some(({ code }) => code !== 'saved-place-moved');
     return { interview: restored.value, ...(changed ? { note: 'draft-changed' } : {}) };
@@ -121,8 +122,10 @@ function ticketByClock(): TicketName {
   return { word: TICKET_WORDS[0], number: now.getHours() * 60 + now.getMinutes() };
 }
 
-/** No draft is kept past the day it was begun on. */
-function isOtherDay(moment: string): boolean {
-  const begun = new Date(moment);
-  return !Number.isNaN(begun.getTime()) && begun.toDateString() !== new Date().toDateString();
+/** No draft is kept past the day it was begun on, nor one that no longer tells its day. */
+const isToday = (moment: string): boolean => new Date(moment).toDateString() === new Date().toDateString();
+
+function isTicketName(record: unknown): record is TicketName {
+  const { word, number } = Object(record) as Readonly<Record<string, unknown>>;
+  return typeof word === 'string' && Number.isSafeInteger(number);
 }
