@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { savedInterview } from '../../../src/interview/saved.ts';
+import { VisitKeeper } from '../../../src/screens/customer/visit-keeper.ts';
+import { memoryStore } from '../../../src/storage/memory-store.ts';
+import { PICNIC, TOY_TABLES } from '../../flow/toy-flows.ts';
+
+const interview = savedInterview(PICNIC, { answers: { weather: 'sun' }, at: 'basket', changing: false });
+const NOW = new Date().toISOString();
+
+async function left(draft: unknown) {
+  const store = memoryStore();
+  await store.put('draft', 'draft', draft);
+  const keeper = new VisitKeeper(store, PICNIC, TOY_TABLES);
+  return { found: await keeper.left(), keeper, store };
+}
+
+describe('a draft that was left on the tablet', () => {
+  it('is offered under the ticket it had', async () => {
+    const { found, keeper } = await left({ interview, startedAt: NOW, ticket: { word: 'heron', number: 3 } });
+    expect(found.interview?.at).toBe('basket');
+    expect(keeper.ticket).toEqual({ word: 'heron', number: 3 });
+  });
+
+  it.each([[undefined], [null], ['heron 3'], [{ word: {}, number: 'x' }]])(
+    'gets a ticket anew where its own (%j) is damaged',
+    async (ticket) => {
+      const { found, keeper } = await left({ interview, startedAt: NOW, ticket });
+      expect(found.interview?.at).toBe('basket');
+      expect(keeper.ticket).toMatchObject({ number: 1 });
+    },
+  );
+
+  it.each([[undefined], ['some day'], [{ toString: 1 }], ['2020-01-01T10:00:00.000Z'], ['9999-01-01T10:00:00.000Z']])(
+    'is gone where its day (%j) is another or cannot be told',
+    async (startedAt) => {
+      const { found, store } = await left({ interview, startedAt, ticket: { word: 'heron', number: 3 } });
+      expect(found).toEqual({});
+      expect(await store.get('draft', 'draft')).toBeUndefined();
+    },
+  );
+});
