@@ -1,4 +1,5 @@
 import { type Answer, BODY_WHEN, BODY_WORDS, SHARES, YES_NO } from './answers.ts';
+import { choicesKinds } from './choices-kinds.ts';
 import type { NumberQuestion, Option, Question } from './format.ts';
 import { type PlainCondition, plainHolds } from './holds.ts';
 import { type Part, picks } from './ways.ts';
@@ -42,11 +43,8 @@ export function answerKinds(
     }
     case 'number':
       return numbers(question, conditions);
-    case 'against-today': {
-      const parts = question.properties.map(({ id, choices }) => ({ id, ways: BigInt(choices.length) }));
-      const choiceOf = new Map(question.properties.map(({ id, choices }) => [id, choices[0] ?? '']));
-      return maps(parts, read, (id) => choiceOf.get(id) ?? '');
-    }
+    case 'against-today':
+      return choicesKinds(question.properties, conditions);
     case 'body-map': {
       const parts = question.regions.map(({ id }) => ({ id, ways: BigInt(BODY_WHEN.length * 2) }));
       return [...maps(parts, read, () => ({ when: BODY_WHEN[0], seen: false })), ...BODY_WORDS.map(one)];

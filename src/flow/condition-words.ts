@@ -40,6 +40,7 @@ function plainWords(plain: PlainCondition, prefix: string, words: FlowWords, nam
     return words.say(`${prefix}any-of`, { of, values });
   }
   if ('includes' in plain) return words.say(`${prefix}includes`, { of, value: value(plain.includes) });
+  if ('anyBut' in plain) return words.say(`${prefix}any-but`, { of, value: value(plain.anyBut) });
   if ('atLeast' in plain) return words.say(`${prefix}at-least`, { of, value: words.number(plain.atLeast) });
   return words.say(`${prefix}up-to`, { of, value: words.number(plain.upTo) });
 }

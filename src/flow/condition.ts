@@ -10,6 +10,8 @@ export type Condition =
   | { readonly of: string; readonly anyOf: readonly (string | number)[] }
   /** A list holds this, or a map has this key (`shares`, `body-map`). */
   | { readonly of: string; readonly includes: string }
+  /** A map (`against-today`) holds a word other than this: a wish, where it is not `no-preference` throughout. */
+  | { readonly of: string; readonly anyBut: string }
   /** A number (or a quantity's value) is this or more. */
   | { readonly of: string; readonly atLeast: number }
   /** A number (or a quantity's value) is this or less. */

@@ -8,7 +8,8 @@ export type HeldValue = Answer | boolean | number;
  * Whether a condition holds of some values: answers by question id, or facts by name.
  *
  * A value that is absent makes every plain condition false (and so its `not` true). A quantity is compared by its
- * value, whatever its unit. A list is never `is` or `anyOf` anything: ask whether it `includes` it.
+ * value, whatever its unit. A list is never `is` or `anyOf` anything: ask whether it `includes` it. An empty map has
+ * nothing in it, and so not `anyBut` anything either.
  *
  * @example
  * holds({ of: 'size', atLeast: 42 }, { size: { value: 42.5, unit: 'eu' } }); // true
@@ -29,6 +30,7 @@ export type PlainCondition = Exclude<Condition, { all: unknown } | { any: unknow
 export function plainHolds(condition: PlainCondition, value: HeldValue): boolean {
   if ('answered' in condition) return true;
   if ('includes' in condition) return includes(value, condition.includes);
+  if ('anyBut' in condition) return hasOther(value, condition.anyBut);
   const one = comparable(value);
   if ('is' in condition) return one === condition.is;
   if ('anyOf' in condition) return condition.anyOf.some((each) => each === one);
@@ -49,6 +51,11 @@ function comparable(value: HeldValue): string | number | boolean | undefined {
 function includes(value: HeldValue, id: string): boolean {
   if (typeof value !== 'object') return false;
   return Array.isArray(value) ? value.includes(id) : !isQuantity(value) && Object.hasOwn(value, id);
+}
+
+function hasOther(value: HeldValue, word: string): boolean {
+  if (typeof value !== 'object' || Array.isArray(value) || isQuantity(value)) return false;
+  return Object.values(value).some((each) => typeof each === 'string' && each !== word);
 }
 
 /** A quantity is told from a map by its numeric value: a map's values are words or marks. */

@@ -87,6 +87,7 @@ function namingFrom(flow: Flow, words: FlowWords): Naming {
       const keys = [
         `question.${id}.option.${value}`,
         `question.${id}.region.${value}`,
+        ...choiceKeys(question, value),
         `${TABLE_WORDS[table ?? ''] ?? ''}.${value}`,
       ];
       const key = keys.find((each) => words.has(each));
@@ -94,6 +95,12 @@ function namingFrom(flow: Flow, words: FlowWords): Naming {
     },
   };
 }
+
+/** A choice that several properties offer is called alike by all: the first one's words do. */
+const choiceKeys = (question: Question | undefined, value: string | number | boolean): readonly string[] =>
+  question?.kind === 'against-today'
+    ? question.properties.map(({ id }) => `question.${question.id}.property.${id}.choice.${value}`)
+    : [];
 
 const TABLE_WORDS: Readonly<Record<string, string>> = {
   activities: 'activity',

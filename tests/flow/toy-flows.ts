@@ -114,7 +114,41 @@ export const KENNEL = toyFlow(
   ],
 );
 
-export const TOYS: readonly Flow[] = [PICNIC, POND, KENNEL];
+/** Likings of which one may be left open: what is asked next depends on whether anything at all is wished. */
+export const TEAPOT = toyFlow('teapot', [
+  {
+    id: 'taste',
+    kind: 'against-today',
+    properties: [
+      { id: 'strength', choices: ['stronger', 'weaker', 'open'] },
+      { id: 'heat', choices: ['hotter', 'open'] },
+      { id: 'lid', choices: ['open', 'shut'] },
+    ],
+  },
+  {
+    id: 'first',
+    kind: 'one-of',
+    askWhen: { of: 'taste', anyBut: 'open' },
+    options: [{ id: 'strength' }, { id: 'heat' }],
+  },
+  {
+    id: 'stir',
+    kind: 'yes-no',
+    askWhen: { all: [{ of: 'taste', includes: 'heat' }, { not: { of: 'taste', anyBut: 'hotter' } }] },
+  },
+  {
+    id: 'lift',
+    kind: 'yes-no',
+    askWhen: {
+      all: [
+        { of: 'taste', anyBut: 'shut' },
+        { of: 'taste', anyBut: 'open' },
+      ],
+    },
+  },
+]);
+
+export const TOYS: readonly Flow[] = [PICNIC, POND, KENNEL, TEAPOT];
 
 /** One value of each sort that the conditions of POND tell apart: below, between and above its thresholds 20 and 60. */
 export const TOY_NUMBERS: Readonly<Record<string, readonly Answer[]>> = {

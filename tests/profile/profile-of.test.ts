@@ -104,7 +104,8 @@ describe('needs', () => {
     expect(softer[0]).toBeGreaterThanOrEqual(without[0]);
   });
   it('what matters most matters one and a half times as much, and says so', () => {
-    const answers = { activity: 'rope-skipping' } as const;
+    // A wish of any kind: without one, nobody is asked what matters most.
+    const answers = { activity: 'rope-skipping', liking: { collar: 'same' } } as const;
     const most = need({ ...answers, 'matters-most': ['cushion'] }, 'cushion');
     expect(most?.importance).toBeCloseTo((need(answers, 'cushion')?.importance ?? 0) * 1.5, 2);
     expect(most?.raisedBy).toBe('matters-most:cushion');

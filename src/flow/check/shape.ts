@@ -9,6 +9,8 @@ export interface Shape {
   readonly words?: readonly string[];
   /** What a list or map can include. */
   readonly parts?: readonly string[];
+  /** What the keys of a map can be given: the choices of `against-today`. */
+  readonly choices?: readonly string[];
   /** A number between these. */
   readonly range?: readonly [number, number];
   readonly yesNo?: true;
@@ -30,7 +32,10 @@ export function shapeOfAnswer(question: Question, tables: Tables): Shape {
       return { range: [Math.min(...ends), Math.max(...ends)], ...(question.notSure && { words: ['not-sure'] }) };
     }
     case 'against-today':
-      return { parts: question.properties.map(({ id }) => id) };
+      return {
+        parts: question.properties.map(({ id }) => id),
+        choices: [...new Set(question.properties.flatMap(({ choices }) => choices))],
+      };
     case 'body-map':
       return { parts: question.regions.map(({ id }) => id), words: BODY_WORDS };
   }
@@ -43,6 +48,7 @@ export function misfit(
 ): { readonly code: string; readonly value: string } | undefined {
   if ('answered' in plain) return undefined;
   if ('includes' in plain) return among(shape.parts, plain.includes);
+  if ('anyBut' in plain) return among(shape.choices, plain.anyBut);
   if ('atLeast' in plain) return within(shape, plain.atLeast, shape.range && plain.atLeast <= shape.range[1]);
   if ('upTo' in plain) return within(shape, plain.upTo, shape.range && plain.upTo >= shape.range[0]);
   const values = 'is' in plain ? [plain.is] : plain.anyOf;
