@@ -4,6 +4,7 @@ import { type Why, whyOf } from '../profile/why.ts';
 import { partsOf } from '../shortlist/parts-of.ts';
 import { type PulledIn, pullIn } from '../shortlist/pull-in.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
+import { fitBox } from '../sizing/box-fit.ts';
 import type { Shoe, Stock } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 
@@ -76,16 +77,14 @@ export function decidedLine(line: Line, knowledge: Knowledge, stock: Stock): Lin
   const entries = [choice.shoe, ...(choice.second === undefined ? [] : [choice.second])].flatMap((id, at): Entry[] => {
     const entry = entryFor(id, home, line, knowledge, stock);
     if (entry === undefined) return [];
-    const boxes = id === choice.shoe ? [...entry.boxes].sort((a, b) => own(b.box.id) - own(a.box.id)) : entry.boxes;
-    return [{ ...entry, place: at + 1, boxes: id === choice.shoe ? boxes.slice(0, 1) : boxes }];
+    // The very box they take, which may be sold by now or not be the one the line would fetch.
+    const taken = stock.boxes.filter((box) => box.id === choice.box && box.shoe === id);
+    const own = taken.map((box) => fitBox(box, entry.shoe, line.profile.size));
+    return [{ ...entry, place: at + 1, boxes: id === choice.shoe ? own : entry.boxes }];
   });
   const { whatIf: _whatIf, ...rest } = home;
   const decided: LineUp = { ...rest, entries, more: [], sureness: 'none' };
   return { ...line, shortlist: { ...line.shortlist, lineUps: [decided] } };
-
-  function own(box: string): number {
-    return choice?.kind === 'pair' && choice.box === box ? 1 : 0;
-  }
 }
 
 function entryFor(id: string, home: LineUp, line: Line, knowledge: Knowledge, stock: Stock): Entry | undefined {

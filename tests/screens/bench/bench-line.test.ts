@@ -71,6 +71,18 @@ describe('the decided visit', () => {
     expect(entries[0]?.boxes.map((fit) => fit.box.id)).toEqual([box]);
   });
 
+  it('keeps the very box that was chosen, where it was sold since or is none the line would fetch', () => {
+    const { line } = bench();
+    const [one] = line.shortlist.lineUps[0]?.entries ?? [];
+    if (!one) throw new Error('There is a pair');
+    const listed = one.boxes.map((fit) => fit.box.id);
+    const box = stock.boxes.find(({ id, shoe }) => shoe === one.shoe.id && !listed.includes(id))?.id ?? '';
+    const choice = { kind: 'pair', shoe: one.shoe.id, box } as const;
+    const sold = { ...stock, boxes: stock.boxes.map((each) => (each.id === box ? { ...each, onHand: 0 } : each)) };
+    const decided = decidedLine({ ...line, visit: { ...visit, choice } }, knowledge, sold);
+    expect(decided.shortlist.lineUps[0]?.entries[0]?.boxes.map((fit) => fit.box.id)).toEqual([box]);
+  });
+
   it('may be a pair from outside the line-up', () => {
     const { line } = bench();
     const other = stock.shoes.find(({ id }) => !ids(bench()).includes(id))?.id ?? '';
