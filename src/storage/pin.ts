@@ -1,3 +1,4 @@
+import { plainText } from '../units/typed-number.ts';
 import { wipeVisits } from './shop-wipe.ts';
 import type { Store } from './store.ts';
 
@@ -33,9 +34,9 @@ const LONGEST_WAIT = 15 * 60_000;
 /** The bench locks itself after so long without a touch. PCI DSS 8.2.8 asks for fifteen minutes at most; from memory. */
 export const IDLE_LOCK = 15 * 60_000;
 
-/** The PIN as typed or pasted, without spaces and dashes; or what is wrong with it. Words: `bench.pin.<code>`. */
+/** The PIN as typed or pasted, in the digits of any keyboard, without spaces and dashes; or what is wrong with it. Words: `bench.pin.<code>`. */
 export function readPin(typed: string): { readonly pin: string } | { readonly code: 'not-digits' | 'too-short' } {
-  const pin = typed.replace(/[\s-]/g, '');
+  const pin = plainText(typed).replace(/[\s-]/g, '');
   if (!/^\d*$/.test(pin) || pin.length > PIN_LONGEST) return { code: 'not-digits' };
   return pin.length < PIN_SHORTEST ? { code: 'too-short' } : { pin };
 }

@@ -18,13 +18,13 @@ export interface Expected {
   readonly to: number;
 }
 
-/** How units are typed. Case does not matter; a full stop after the unit is let pass. */
+/** How units are typed, in any of the kiosk's languages. Case does not matter; a full stop after the unit is let pass. */
 const SPELLINGS: readonly (readonly [MeasureUnit, RegExp])[] = [
-  ['mm', /^(?:mm|millimet(?:re|er)s?|millimeter)$/],
-  ['cm', /^(?:cm|centimet(?:re|er)s?|zentimeter)$/],
-  ['in', /^(?:"|in|inch|inches|zoll)$/],
-  ['g', /^(?:g|gr|grams?|gramm)$/],
-  ['oz', /^(?:oz|ounces?|unzen?)$/],
+  ['mm', /^(?:mm|millim[eè]t(?:re|er)s?|mil[ií]metros?|مم|ملم|مل?ليمتر(?:ات)?)$/],
+  ['cm', /^(?:cm|centim[eè]t(?:re|er)s?|cent[ií]metros?|zentimeter|سم|سنت[يى]متر(?:ات)?)$/],
+  ['in', /^(?:"|in|inch|inches|zoll|po|pouces?|pulgadas?|بوص(?:ة|ات)|إنش)$/],
+  ['g', /^(?:g|gr|grams?|gramm|grammes?|gramos?|غ|جم|[غج]رام(?:ات)?)$/],
+  ['oz', /^(?:oz|ounces?|unzen?|onces?|onzas?|[أا]ونصة)$/],
 ];
 /** Nobody types a measure longer than this; what is longer was pasted by mistake. */
 const LONGEST = 40;

@@ -18,19 +18,24 @@ const ZEROS = [0x0660, 0x06f0];
  * @example plainText(' 10½″ ') // '10 1/2"'
  */
 export function plainText(text: string): string {
-  return text
-    .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
-    .normalize('NFKC')
-    .replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (digit) => {
-      const code = digit.charCodeAt(0);
-      return String(code - (ZEROS.findLast((zero) => code >= zero) ?? code));
-    })
-    .replace(/[\u200b-\u200f\u202a-\u202e\ufeff]/g, '')
-    .replaceAll('\u066b', '.')
-    .replaceAll('\u2044', '/')
-    .replace(/[\u2033\u201c\u201d]|\u2032\u2032|''/g, '"')
-    .replace(/\s+/g, ' ')
-    .trim();
+  return (
+    text
+      .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
+      // A raised or circled digit is another number than one more digit: 10² is not 102.
+      .replace(/[²³¹\u2070-\u209f\u2460-\u24ff]/g, '?')
+      .normalize('NFKC')
+      .replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (digit) => {
+        const code = digit.charCodeAt(0);
+        return String(code - (ZEROS.findLast((zero) => code >= zero) ?? code));
+      })
+      .replace(/[\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g, '')
+      // The Arabic decimal sign, and the Arabic comma, which more keyboards have.
+      .replace(/[\u066b\u060c]/g, '.')
+      .replaceAll('\u2044', '/')
+      .replace(/[\u2033\u201c\u201d]|\u2032\u2032|''/g, '"')
+      .replace(/\s+/g, ' ')
+      .trim()
+  );
 }
 
 /**

@@ -31,6 +31,8 @@ const wrongTimes = async (store: Store, times: number): Promise<void> => {
 describe('a PIN as typed', () => {
   it('may be pasted with spaces and dashes, and has four digits or more', () => {
     expect(readPin(' 24-68 ')).toEqual({ pin: '2468' });
+    expect(readPin('٢٤٦٨')).toEqual({ pin: '2468' });
+    expect(readPin('２４６８')).toEqual({ pin: '2468' });
     expect(readPin('246')).toEqual({ code: 'too-short' });
     expect(readPin('24 68a')).toEqual({ code: 'not-digits' });
     expect(readPin('')).toEqual({ code: 'too-short' });

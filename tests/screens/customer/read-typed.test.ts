@@ -21,6 +21,7 @@ describe('a size as people type it', () => {
     ['EU 42', 42],
     ['42 eu', 42],
     ['٤٢٫٥', 42.5],
+    ['٤٢،٥', 42.5],
   ])('“%s” is understood', (typed, value) => {
     expect(readTyped(typed, 'eu', [EU, MM])).toEqual({ value });
   });
@@ -33,6 +34,8 @@ describe('a size as people type it', () => {
     ['<b>42</b>', 'letters', { typed: '<b>42</b>' }],
     ['-42', 'letters', { typed: '-42' }],
     ['7', 'outside', { typed: '7', from: 16, to: 52 }],
+    ['265 مم', 'other-unit', { typed: '265 مم', from: 16, to: 52, other: 'mm' }],
+    ['uk 42', 'outside', { typed: 'uk 42', from: 16, to: 52 }],
     ['265', 'other-unit', { typed: '265', from: 16, to: 52, other: 'mm' }],
   ])('“%s” is answered with %s', (typed, code, data) => {
     expect(readTyped(typed, 'eu', [EU, MM])).toEqual({ code, data });

@@ -30,16 +30,16 @@ export function readTyped(
 ): { readonly value: number } | TypedFinding {
   const said = typed.trim().slice(0, LONGEST);
   if (typed.trim().length > LONGEST) return { code: 'letters', data: { typed: `${said}…` } };
-  const text = plainText(typed)
-    .toLowerCase()
-    .replace(/ ?(mm|cm|eu|uk|us)\.?$|^(eu|uk|us) ?/g, '');
+  const plain = plainText(typed).toLowerCase().replaceAll('مم', 'mm').replaceAll('سم', 'cm');
+  const named = /(mm|cm|eu|uk|us)\.?$|^(eu|uk|us)/.exec(plain)?.[0].slice(0, 2) ?? '';
+  const text = plain.replace(/ ?(mm|cm|eu|uk|us)\.?$|^(eu|uk|us) ?/g, '');
   if (text === '') return { code: 'empty', data: {} };
   const number = typedNumber(text);
   if (number === undefined) return { code: 'letters', data: { typed: said } };
   const value = Math.round(number * 1000) / 1000;
   const range = units.find(({ id }) => id === unit);
-  if (!range || (value >= range.from && value <= range.to)) return { value };
+  if (!range || (unit.startsWith(named) && value >= range.from && value <= range.to)) return { value };
   const data = { typed: said, from: range.from, to: range.to };
-  const other = units.find(({ id, from, to }) => id !== unit && value >= from && value <= to);
+  const other = units.find(({ id, from, to }) => id !== unit && id.startsWith(named) && value >= from && value <= to);
   return other ? { code: 'other-unit', data: { ...data, other: other.id } } : { code: 'outside', data };
 }
