@@ -54,7 +54,7 @@ export function cardOfLine(line: Line, knowledge: Knowledge, stock: Stock, reque
   const { origin, ...rest } = request;
   return cardOf(line, {
     ...rest,
-    stockAsOf: stock.asOf,
+    stock,
     knowledge,
     code: writeCardCode(line.visit, line.profile.hold, knowledge.flow, tablesOf(knowledge), origin),
     gate: taskGate,

@@ -1,13 +1,20 @@
 import type { Knowledge } from '../flow/knowledge.ts';
 import type { Line } from '../pipeline.ts';
 import type { Need, Reason } from '../profile/profile.ts';
+import { benchRecord, type Shelves } from './bench-record.ts';
 import type { Bench, CardCaution } from './card.ts';
 
 /** A load below this of 0 to 1 is no reason worth paper: what it adds is on the bench's screen. Our choice. */
 const SLIGHT = 0.1;
 
-/** What a fitter's copy adds: every need with its reasons, musts, what was not asked, and the sources behind it all. */
-export function benchOf(line: Line, knowledge: Knowledge, cautions: readonly CardCaution[]): Bench {
+/** What a fitter's copy adds: the record of the bench, every need with its reasons, musts, what was not asked, and the sources behind it all. */
+export function benchOf(
+  line: Line,
+  knowledge: Knowledge,
+  cautions: readonly CardCaution[],
+  shelves: Shelves,
+  pairStands: boolean,
+): Bench {
   const { profile, visit } = line;
   // Nothing is sold on a `refer` card, so what shoe would suit is left for after the clinician's word.
   const stopped = profile.outcome === 'refer';
@@ -19,6 +26,7 @@ export function benchOf(line: Line, knowledge: Knowledge, cautions: readonly Car
     ...cautions.flatMap((caution) => (caution.backing ? [caution.backing.source] : [])),
   ]);
   return {
+    ...benchRecord(visit, knowledge.flow, shelves, pairStands),
     hold: profile.hold,
     needs: needs.map(({ attribute, ideal, reasons }) => ({
       attribute,

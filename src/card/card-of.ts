@@ -4,7 +4,7 @@ import { factsOf } from '../profile/facts.ts';
 import type { Facts, Profile } from '../profile/profile.ts';
 import { profileOf } from '../profile/profile-of.ts';
 import { followUpWeeks } from '../shortlist/follow-up.ts';
-import { LABEL_SYSTEMS, type LabelSystem } from '../stock/shoe.ts';
+import { LABEL_SYSTEMS, type LabelSystem, type Stock } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 import { benchOf } from './bench.ts';
 import type { CardFacts, CardLineUp, CardSize, Copy } from './card.ts';
@@ -22,8 +22,7 @@ export interface CardContext {
   /** ISO date of the visit. */
   readonly date: string;
   readonly ticket: string;
-  /** ISO date and time of the stock list. */
-  readonly stockAsOf: string;
+  readonly stock: Stock;
   readonly knowledge: Knowledge;
   /** The card code of the visit, as `writeCardCode` gives it: with the kiosk's address in front it is a link. */
   readonly code: string;
@@ -49,7 +48,8 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     profile.musts.filter((must) => !tellsHealth && onlyHealth(must.reasons, health)).map((must) => must.attribute),
   );
   const privacy = { health, tellsHealth, hiddenMusts, withFrom: fitter };
-  const pairs = pairsOf(shortlist.lineUps, labelSystem(visit), privacy);
+  const first = labelSystem(visit);
+  const pairs = pairsOf(shortlist.lineUps, first, privacy);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
   // What also follows from an open answer stays said, whatever a health answer adds to its reasons.
   const own = tellsHealth ? profile.cautions : [...profile.cautions, ...shown.cautions];
@@ -65,7 +65,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     shop: context.shop,
     date: context.date,
     ticket: context.ticket,
-    stockAsOf: context.stockAsOf,
+    stockAsOf: context.stock.asOf,
     code: context.code,
     ...(profile.outcome === 'refer' ? {} : doingOf(activity, profile.facts)),
     lineUps: pairs.lineUps,
@@ -83,7 +83,9 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     healthAsked: asked,
     healthNotes: tellsHealth,
     ...decided,
-    ...(fitter ? { bench: benchOf(line, knowledge, cautions) } : {}),
+    ...(fitter
+      ? { bench: benchOf(line, knowledge, cautions, { stock: context.stock, first }, decided !== undefined) }
+      : {}),
   };
 }
 

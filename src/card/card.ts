@@ -1,11 +1,13 @@
 import type { AttributeKey } from '../attributes/attributes.ts';
+import type { Answer } from '../flow/answers.ts';
+import type { Question } from '../flow/format.ts';
 import type { CautionLevel, Grade, Known, Outcome } from '../flow/knowledge.ts';
-import type { Foot } from '../observation/observation.ts';
+import type { Feet, Foot } from '../observation/observation.ts';
 import type { LineUp, WhatIf } from '../shortlist/shortlist.ts';
 import type { FormulaLabels } from '../sizing/advice.ts';
 import type { LabelSystem } from '../stock/shoe.ts';
 import type { Finding } from '../units/result.ts';
-import type { Hold } from '../visit/visit.ts';
+import type { Choice, Clearance, Hold, Override, TryOn } from '../visit/visit.ts';
 import type { Shop } from './shop.ts';
 
 /**
@@ -159,7 +161,7 @@ export interface CardAdvice {
 }
 
 /** What a fitter's copy adds. */
-export interface Bench {
+export interface Bench extends BenchRecord {
   readonly hold: Hold;
   readonly needs: readonly BenchNeed[];
   readonly musts: readonly {
@@ -192,4 +194,32 @@ export interface BenchSource {
   readonly title: string;
   readonly where: string;
   readonly known: Known;
+}
+
+/** What was done at the bench. Whatever was not recorded is absent. */
+export interface BenchRecord {
+  readonly decision?: BenchDecision;
+  /** A row for each box tried, the customer's favourite pair first. */
+  readonly tried: readonly BenchTried[];
+  readonly feet?: Feet;
+  readonly changes: readonly BenchChange[];
+  readonly clearance?: Clearance;
+}
+
+export type BenchDecision =
+  | { readonly kind: 'pair'; readonly name: string; readonly box: CardBox | string; readonly second?: string }
+  | Extract<Choice, { kind: 'none' }>;
+
+/** The box as printed on it; its mark in the list where the list has lost it. */
+export type BenchTried = Omit<TryOn, 'shoe' | 'box'> & { readonly name: string; readonly box: CardBox | string };
+
+/** One answer that the fitter changed. */
+export interface BenchChange {
+  readonly question: Question;
+  /** The customer's own answer. Absent where there is none. */
+  readonly said?: Answer;
+  /** There may be one, which stayed with the customer. */
+  readonly keptPrivate: boolean;
+  /** In their order; the last one counts. */
+  readonly changes: readonly Override[];
 }

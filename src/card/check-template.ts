@@ -13,7 +13,8 @@ const LEAST_ROOM = { width: 60, height: 120 };
 
 const mm = z.number().nonnegative().max(2000);
 const row = z.strictObject({
-  block: z.string(),
+  // Any text, so that a block nobody knows is told with those there are; editors offer those.
+  block: z.string().meta({ examples: [...BLOCKS] }),
   columns: z.int().min(1).max(4).optional(),
   most: z.int().min(1).max(50).optional(),
   least: z.int().min(0).max(50).optional(),

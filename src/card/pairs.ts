@@ -70,7 +70,8 @@ function pairOf(
   };
 }
 
-function boxOf(box: Box, first: LabelSystem): CardBox {
+/** A box by what is printed on it. The usual width goes without saying. */
+export function boxOf(box: Box, first: LabelSystem): CardBox {
   const order = [first, ...LABEL_SYSTEMS.filter((system) => system !== first)];
   return {
     labels: order.flatMap((system) => {

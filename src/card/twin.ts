@@ -3,7 +3,7 @@ import { codePiece } from './layout/blocks/code.ts';
 import { tape } from './layout/blocks/strips.ts';
 import type { Pen } from './layout/pen.ts';
 import { escaped, svgOf } from './svg.ts';
-import type { CardText, CautionsText, ListText, PairText, StripText, TaskText } from './text/card-text.ts';
+import type { CardText, CautionsText, ListText, PairText, StripText, TableText, TaskText } from './text/card-text.ts';
 
 /**
  * The same card as HTML: preview, reading copy for screen readers, and what is printed where no PDF can be made or the
@@ -17,16 +17,20 @@ ${stub(text)}
 <div class="card-body">
 <h1>${escaped(text.title)}</h1>
 ${text.lead.map(p).join('\n')}
+${text.bench ? list(text.bench.decision) : ''}
 ${pictures(text)}
 ${text.lineUps.map((lineUp) => `${lineUp.heading ? h2(lineUp.heading) : ''}<div class="card-pairs">${lineUp.pairs.map((pair) => pairHtml(pair, lineUp.heading ? 3 : 2)).join('')}</div>${lineUp.notes.map(p).join('')}`).join('\n')}
+${text.bench ? table(text.bench.tried) : ''}
 ${strips(text)}
 ${tasks(text)}
 ${text.cautions.map(cautions).join('\n')}
 ${list(text.advice)}
 ${easeIn(text)}
 ${size(text)}
+${text.bench ? table(text.bench.feet) : ''}
 <section class="card-care">${list(text.care)}</section>
 ${text.health.map((line) => `<p><strong>${escaped(line)}</strong></p>`).join('')}
+${changes(text)}
 ${bench(text)}
 <footer><p>${escaped(text.disclaimer)}</p><p>${[head.shop, ...head.address, ...(head.opening ? [head.opening] : [])].map(escaped).join('<br>')}</p></footer>
 </div>
@@ -148,6 +152,22 @@ function size({ size: said }: CardText): string {
   return `${h2(said.heading)}${rows.length > 0 ? `<dl class="card-size">${rows.join('')}</dl>` : ''}${feet.length > 0 ? items(feet) : ''}${said.notes.map(p).join('')}`;
 }
 
+function table({ heading, columns, rows, notes }: TableText): string {
+  if (rows.length === 0) return '';
+  const heads = columns.map((column) => `<th scope="col">${escaped(column)}</th>`);
+  const lines = rows.map(
+    ({ name, cells }) =>
+      `<tr><th scope="row">${escaped(name)}</th>${cells.map((cell) => `<td>${apart(cell)}</td>`).join('')}</tr>`,
+  );
+  return `${h2(heading)}<table><thead><tr><td></td>${heads.join('')}</tr></thead><tbody>${lines.join('')}</tbody></table>${notes.map(p).join('')}`;
+}
+
+function changes({ bench: said }: CardText): string {
+  if (!said || said.changes.items.length === 0) return '';
+  const rows = said.changes.items.map(({ ask, said: all }) => `<dt>${escaped(ask)}</dt><dd>${escaped(all)}</dd>`);
+  return `${h2(said.changes.heading)}<dl>${rows.join('')}</dl>`;
+}
+
 function bench({ bench: said }: CardText): string {
   if (!said) return '';
   const needs = said.needs.map(
@@ -160,5 +180,5 @@ function bench({ bench: said }: CardText): string {
     return `<h3>${escaped(from)}</h3><ol start="${start}">${lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ol>`;
   });
   const why = needs.length > 0 ? `<ul>${needs.join('')}</ul>${h2(said.reasons.heading)}${reasons.join('')}` : '';
-  return `${h2(said.heading)}${p(said.hold)}${said.note ? p(said.note) : ''}${why}${list(said.musts)}${list(said.unknown)}${list(said.sources)}`;
+  return `${h2(said.heading)}${p(said.hold)}${said.cleared ? p(said.cleared) : ''}${said.note ? p(said.note) : ''}${why}${list(said.musts)}${list(said.unknown)}${list(said.sources)}`;
 }

@@ -1,4 +1,4 @@
-import type { CardFacts, CardPair } from '../card/card.ts';
+import type { Bench, BenchTried, CardFacts, CardPair } from '../card/card.ts';
 import { measureOf } from '../card/font/metrics.ts';
 import { layoutCard, type Page } from '../card/layout/layout-card.ts';
 import { extent } from '../card/layout/mark.ts';
@@ -19,12 +19,16 @@ const SLACK = 0.05;
 
 /**
  * What of a trial card would run over the margins of a template's page: the words, or the kind of mark. The trial card
- * says what every card must: all cautions there are, one invented pair with an ease-in, a code of the usual length.
+ * says what every card must: all cautions there are, one invented pair with an ease-in, a code of the usual length. The
+ * fitter's copy of it also has a record of the bench.
  */
 export function offThePage(template: Template): readonly string[] {
   const { words, facts } = trial();
+  const copies: readonly CardFacts[] = [facts, { ...facts, copy: 'fitter', bench: BENCH }];
   try {
-    const { pages } = layoutCard(textOf(facts, words, picturesOnDisk()), template, measureOf(fontsOnDisk()));
+    const pages = copies.flatMap(
+      (each) => layoutCard(textOf(each, words, picturesOnDisk()), template, measureOf(fontsOnDisk())).pages,
+    );
     return [...new Set(pages.flatMap((page) => over(page, template)))].slice(0, 3);
   } catch (reason) {
     if (reason instanceof NoRoom) return [reason.words];
@@ -66,6 +70,34 @@ const PAIR: CardPair = {
     unit: 'sessions',
     weeks: [1, 2, 3, 4].map((week) => ({ week, share: week / 4 })),
   },
+};
+
+const TRIED: BenchTried = {
+  name: PAIR.name,
+  box: PAIR.boxes[0] ?? '',
+  rank: 1,
+  comfort: 70,
+  size: 'right',
+  notes: { 'lace-gap': 'even', heel: 'lifts-a-little', midfoot: 'presses', 'toe-room': 'right' },
+  rubs: ['left-ankle-outer'],
+};
+
+/** Three pairs tried, as many as a line-up has. */
+const BENCH: Bench = {
+  decision: { kind: 'pair', name: TRIED.name, box: TRIED.box, second: TRIED.name },
+  tried: [TRIED, TRIED, TRIED],
+  feet: {
+    left: { length: 262, ballGirth: 248.5 },
+    right: { length: 265, ballGirth: 250.5 },
+    posture: 'standing',
+    sock: 'worn-sock',
+  },
+  changes: [],
+  hold: 'none',
+  needs: [],
+  musts: [],
+  unknown: [],
+  sources: [],
 };
 
 function trialFacts(): CardFacts {

@@ -34,15 +34,15 @@ describe('a shop that checks its print templates', () => {
     expect(found()).toEqual([{ code: 'template-misnamed', line: undefined, value: 'a5' }]);
   });
 
-  it('hears which words run over the margin of a page that a trial card does not fit on', () => {
+  it('hears which words run over the margin of a page that a trial card, or the fitter’s copy of it, does not fit on', () => {
     put('tiny', a5.replace('"id": "a5"', '"id": "tiny"').replace('"width": 148', '"width": 82'));
     const [first] = found();
     expect(first).toMatchObject({ code: 'template-overflows' });
     expect(first?.value).not.toBe('');
   });
 
-  it('hears of a label too large for a narrow roll, where every number by itself is allowed', () => {
-    put('roll80', roll.replace('"fetch": 15', '"fetch": 60'));
+  it('hears of type too large for a narrow roll, where every number by itself is allowed', () => {
+    put('roll80', roll.replace('"body": [9]', '"body": [40]'));
     expect(found().map(({ code }) => code)).toContain('template-overflows');
   });
 });

@@ -27,7 +27,9 @@ it.each(COPIES)('the final card, %s’s copy, is about the pair that was chosen,
   } as const;
   const text = textOf(sampleFacts(STORY, copy, { choice }), sampleWords('en'));
   expect(text.title).toBe(`Your pair: ${second.shoe.name}`);
-  expect(text.lead).toContain(`Second choice: ${first.shoe.name}.`);
+  // A fitter reads of it under the decision.
+  const said = [...text.lead, ...(text.bench?.decision.items ?? [])].join(' ');
+  expect(said).toContain(`Second choice: ${first.shoe.name}`);
   expect(text.fetch.heading).toBe('Your box');
   expect(text.fetch.boxes.map(({ name }) => name)).toEqual([second.shoe.name]);
   expect([text.tasks.gentle, text.tasks.moving, text.notes.choices]).toEqual([[], [], []]);

@@ -41,14 +41,18 @@ if (!shop) throw new Error('The demo shop file reads');
 const lines = new Map<string, Line>();
 
 /** Worked out once for each story, since every format and both copies start from the same line. */
-export function sampleLine(story: string): Line {
-  const known = lines.get(story);
+export function sampleLine(story: string, change: LineChange = {}): Line {
+  const key = `${story} ${JSON.stringify(change)}`;
+  const known = lines.get(key);
   if (known) return known;
   const { knowledge, stock } = sharedOnce();
-  const fresh = lineOf(loadVisit(`${STORIES}/${story}.json`, knowledge).visit, knowledge, stock, 1);
-  lines.set(story, fresh);
+  const { visit } = loadVisit(`${STORIES}/${story}.json`, knowledge);
+  const fresh = lineOf({ ...visit, ...change }, knowledge, stock, 1);
+  lines.set(key, fresh);
   return fresh;
 }
+/** What the fitter may add to a visit that changes its line. */
+type LineChange = Partial<Pick<Line['visit'], 'overrides' | 'observation'>>;
 
 export function sampleFacts(
   story: string,
@@ -57,7 +61,8 @@ export function sampleFacts(
   shopChange: Partial<Shop> = {},
 ): CardFacts {
   const { knowledge, stock } = sharedOnce();
-  const line = sampleLine(story);
+  const { overrides, observation } = change;
+  const line = sampleLine(story, { ...(overrides && { overrides }), ...(observation && { observation }) });
   const visited = decidedLine({ ...line, visit: { ...line.visit, ...change } }, knowledge, stock);
   return cardOfLine(visited, knowledge, stock, {
     shop: { ...(shop as Shop), ...shopChange },

@@ -182,13 +182,15 @@ const FITTERS_LINES = 2;
 
 /**
  * The fitter's part, front and back. They are torn off a customer's card together, so the taller of them says how high
- * both are; a fitter's own copy is not torn, and neither is higher than what stands on it.
+ * both are; a fitter's own copy is not torn, and neither is higher than what stands on it. Once a pair is chosen there
+ * is nothing left to try, and what would be written by hand is printed: its back is plain.
  */
 function stubOf(text: CardText, pen: Pen, width: number, template: Template): readonly Piece[] {
   if (!template.stub) return [];
   const fitters = text.copy === 'fitter';
   const back = stubBackHeight(text, pen, width, template, fitters ? FITTERS_LINES : 1);
   const front = stubFront(text, pen, width, template, fitters ? 0 : back);
+  if (text.bench && text.bench.decision.items.length > 0 && text.tasks.gentle.length === 0) return [front];
   return [front, stubBack(text, pen, width, fitters ? back : front.height, template)];
 }
 

@@ -3,6 +3,7 @@ import { sayValue } from '../../attributes/say-value.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { Bench, BenchNeed, BenchReason } from '../card.ts';
+import { benchRecordText } from './bench-record-text.ts';
 import type { BenchText } from './card-text.ts';
 import { backingText, type Cite } from './cautions-text.ts';
 import { mustText } from './must-text.ts';
@@ -12,6 +13,7 @@ export function benchText(bench: Bench, currency: string, cite: Cite, words: Wor
   const groups = reasonGroups(bench, words);
   const rules = groups.flatMap((group) => group.uses.map((use) => use.rule));
   return {
+    ...benchRecordText(bench, words),
     heading: words.say('card.bench.heading'),
     hold: words.say(`card.bench.hold.${bench.hold}`),
     needs: bench.needs.map((need) => ({

@@ -169,7 +169,27 @@ export interface EaseInText {
   readonly rest: string;
 }
 
-export interface BenchText {
+/** What was done at the bench, as it was written down there. */
+export interface BenchRecordText {
+  readonly decision: ListText;
+  readonly tried: TableText;
+  readonly feet: TableText;
+  readonly changes: {
+    readonly heading: string;
+    readonly items: readonly { readonly ask: string; readonly said: string }[];
+  };
+  /** A clinician's word that lifted a stop. */
+  readonly cleared?: string;
+}
+/** Names beside values, a column for each thing compared. No rows: nothing to say. */
+export interface TableText {
+  readonly heading: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
+  readonly notes: readonly string[];
+}
+
+export interface BenchText extends BenchRecordText {
   readonly heading: string;
   readonly hold: string;
   /** Each with the numbers of its reasons. */

@@ -40,7 +40,7 @@ function fetchBox(pair: CardPair, words: Words): readonly FetchBox[] {
   ];
 }
 
-const labelsOf = (box: CardBox, words: Words): readonly string[] =>
+export const labelsOf = (box: CardBox, words: Words): readonly string[] =>
   box.labels.map(({ system, label }) => words.say(`card.label.${system}`, { label }));
 
 export function lineUpsText(facts: CardFacts, words: Words): readonly LineUpText[] {

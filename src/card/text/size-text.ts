@@ -3,8 +3,11 @@ import type { Words } from '../../words/words.ts';
 import type { CardSize } from '../card.ts';
 import type { FootText, SizeText } from './card-text.ts';
 
-/** The size block: the longer foot, the room in front of it, and what the sums make of that. */
-export function sizeText(size: CardSize, words: Words): SizeText {
+/**
+ * The size block: the longer foot, the room in front of it, and what the sums make of that. `withFeet` draws both feet
+ * with their lengths; a fitter's copy has every measure in a table instead.
+ */
+export function sizeText(size: CardSize, withFeet: boolean, words: Words): SizeText {
   const heading = words.say('card.size.heading');
   const notes = size.findings.map((finding) => words.say(`finding.${finding.code}`, finding.data));
   if (size.footLength === undefined) return { heading, rows: [], notes: [words.say('card.size.none'), ...notes] };
@@ -31,7 +34,7 @@ export function sizeText(size: CardSize, words: Words): SizeText {
         : []),
     ],
     notes,
-    ...(size.left?.length || size.right?.length
+    ...(withFeet && (size.left?.length || size.right?.length)
       ? {
           foot: {
             title: words.say('card.size.feet'),

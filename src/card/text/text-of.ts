@@ -29,7 +29,7 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     lineUps: lineUpsText(facts, words),
     strips: stripsText(facts, words),
     tasks: tasksText(facts, letters, words),
-    ...(facts.size ? { size: sizeText(facts.size, words) } : {}),
+    ...(facts.size ? { size: sizeText(facts.size, facts.bench === undefined, words) } : {}),
     notes: {
       choices:
         letters.length > 0 && !facts.chosen
@@ -76,6 +76,8 @@ const pairNamed = (facts: CardFacts, shoe: string | undefined): string | undefin
 
 function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] {
   if (facts.chosen) {
+    // A fitter reads of the decision where it is recorded.
+    if (facts.copy === 'fitter') return followUp(facts, words);
     const second = pairNamed(facts, facts.chosen.second);
     return [
       words.say('card.lead.chosen'),

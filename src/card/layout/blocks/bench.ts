@@ -3,16 +3,20 @@ import { heading, lines, type Pen, para, widest } from '../pen.ts';
 import { type Piece, piece, shift } from '../piece.ts';
 import { listBlock } from './lists.ts';
 
-/** The fitter's part: every need with its range, each reason once, grades and sources. Nothing on a customer's copy. */
-export function benchBlock(text: CardText, pen: Pen, width: number): readonly Piece[] {
+/**
+ * The fitter's part: every need with its range, each reason once, grades and sources. Nothing on a customer's copy.
+ * Reasons stand on lines of their own, or run on where that saves a page.
+ */
+export function benchBlock(text: CardText, pen: Pen, width: number, ownLines: boolean): readonly Piece[] {
   const { bench } = text;
   if (!bench) return [];
   return [
     heading(pen, bench.heading, width, 4),
     para(pen, bench.hold, width, { size: pen.body, bold: true }, 0.5),
+    ...(bench.cleared ? [para(pen, bench.cleared, width, { size: pen.body }, 0.5)] : []),
     ...(bench.note ? [para(pen, bench.note, width, { size: pen.body }, 0.8)] : []),
     ...needs(bench, pen, width),
-    ...reasons(bench, pen, width),
+    ...reasons(bench, pen, width, ownLines),
     ...listBlock(bench.musts, pen, width, 1),
     ...listBlock(bench.unknown, pen, width, 1),
     ...sources(bench, pen, width),
@@ -31,7 +35,12 @@ function needs(bench: BenchText, pen: Pen, width: number): readonly Piece[] {
 }
 
 /** Each reason with its number, under the answer it is traced to. */
-function reasons({ reasons: { heading: says, groups } }: BenchText, pen: Pen, width: number): readonly Piece[] {
+function reasons(
+  { reasons: { heading: says, groups } }: BenchText,
+  pen: Pen,
+  width: number,
+  ownLines: boolean,
+): readonly Piece[] {
   if (groups.length === 0) return [];
   const style = { size: pen.small };
   const count = groups.reduce((sum, group) => sum + group.items.length, 0);
@@ -41,7 +50,8 @@ function reasons({ reasons: { heading: says, groups } }: BenchText, pen: Pen, wi
     heading(pen, says, width),
     ...groups.flatMap(({ from, items }) => [
       { ...para(pen, from, width, { ...style, bold: true }, 0.8), keep: true as const },
-      ...items.map((item) => {
+      ...(ownLines ? [] : lines(pen, items.map((item) => `${++at}.\u00a0${item}`).join(' '), width, style)),
+      ...(ownLines ? items : []).map((item) => {
         at++;
         const number = para(pen, `${at}`, left, style);
         const words = para(pen, item, width - left, style);

@@ -4,6 +4,7 @@ import { NARROW, type Pen, para } from '../pen.ts';
 import { beside, type Piece, stack } from '../piece.ts';
 import { benchBlock } from './bench.ts';
 import { boxesBlock } from './boxes.ts';
+import { changesBlock } from './changes.ts';
 import { codePiece } from './code.ts';
 import { easeInBlock } from './ease-in.ts';
 import { headBlock } from './head.ts';
@@ -13,6 +14,7 @@ import { pairsBlock } from './pairs.ts';
 import { picturesPiece } from './pictures.ts';
 import { sizeBlock } from './size.ts';
 import { stripsBlock } from './strips.ts';
+import { tableBlock } from './table.ts';
 import { tasksBlock } from './tasks.ts';
 import { titleBlock } from './title.ts';
 
@@ -47,8 +49,16 @@ export function block(row: BlockRow, text: CardText, pen: Pen, width: number, te
       return easeInBlock(text, pen, width);
     case 'care':
       return text.copy === 'fitter' ? runOn(text.care, pen, width) : listBlock(text.care, pen, width, columns);
+    case 'decision':
+      return text.bench ? listBlock(text.bench.decision, pen, width, columns) : [];
+    case 'try-ons':
+      return text.bench ? tableBlock(text.bench.tried, pen, width, columns) : [];
+    case 'measures':
+      return text.bench ? tableBlock(text.bench.feet, pen, width, FEET) : [];
+    case 'changes':
+      return text.bench ? changesBlock(text.bench, pen, width) : [];
     case 'bench':
-      return benchBlock(text, pen, width);
+      return benchBlock(text, pen, width, most > 0);
     case 'notes':
       return notesBlock(text, pen, width);
     case 'health':
@@ -74,6 +84,9 @@ function codeAndPictures(text: CardText, pen: Pen, width: number, template: Temp
     2,
   );
 }
+
+/** A left one and a right one: their figures stand side by side on any paper. */
+const FEET = 2;
 
 /** Room for two drawings with their words, millimetres. */
 const LEAST_PICTURES = 36;

@@ -35,9 +35,9 @@ export function stubFront(text: CardText, pen: Pen, width: number, template: Tem
   ]);
   const top = Math.max(ticket.height, shop.height) + 1;
   const boxes = stack(boxesBlock(text, pen, right - PAD - 4));
-  const says = head.copySays ? copySays(head.copySays, pen, width - left - PAD) : undefined;
+  const says = head.copySays ? copySays(head.copySays, pen, right - left - 4) : undefined;
   const down = PAD + (says ? says.height + 2 : 0);
-  const beside = down + code.height + 1.4 + codeSays.height;
+  const beside = PAD + code.height + 1.4 + codeSays.height;
   // With boxes to fetch the drawings stand under the code, where there is room; without, under what stands for them.
   const fetching = text.fetch.boxes.length > 0;
   const at = fetching ? { x: right, y: beside } : { x: PAD, y: down + top + boxes.height };
@@ -59,8 +59,8 @@ export function stubFront(text: CardText, pen: Pen, width: number, template: Tem
       ...shift(ticket.marks, left, down),
       ...shift(shop.marks, left + half + 4, down),
       ...shift(boxes.marks, PAD, down + top),
-      ...shift(code.marks, right, down),
-      ...shift(codeSays.marks, right, down + code.height + 0.6),
+      ...shift(code.marks, right, PAD),
+      ...shift(codeSays.marks, right, PAD + code.height + 0.6),
       ...shift(drawn.marks, at.x, at.y + 1),
     ],
   };
