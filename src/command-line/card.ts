@@ -3,12 +3,14 @@ import { basename, dirname, join } from 'node:path';
 import { COPIES } from '../card/card.ts';
 import { readTemplate } from '../card/check-template.ts';
 import { drawCard } from '../card/draw-card.ts';
+import { fittersFormat } from '../card/fitters-format.ts';
 import { isOrigin, readShop } from '../card/read-shop.ts';
 import type { Shop } from '../card/shop.ts';
 import type { Template } from '../card/template.ts';
 import type { CardText } from '../card/text/card-text.ts';
 import { textOf } from '../card/text/text-of.ts';
 import { twinPage } from '../card/twin.ts';
+import { inCurrency } from '../flow/in-currency.ts';
 import { cardOfLine, lineOf } from '../pipeline.ts';
 import type { Finding } from '../units/result.ts';
 import type { Words } from '../words/words.ts';
@@ -17,7 +19,7 @@ import { fontsOnDisk } from './fonts-on-disk.ts';
 import { loadKnowledge, loadStock, loadVisit } from './load.ts';
 import { dateOf, FLAG, type Given, readOptions, TEXT } from './options.ts';
 import { picturesOnDisk } from './pictures-on-disk.ts';
-import { DEMO_SHOP, PRINT_TEMPLATES, TWIN_STYLES } from './places.ts';
+import { DEMO_SHOP, PRINT_TEMPLATES, twinStyles } from './places.ts';
 import { Refusal, usage } from './refusal.ts';
 import type { Said } from './said.ts';
 import { SEED } from './shortlist.ts';
@@ -44,11 +46,12 @@ export async function card(args: readonly string[]): Promise<Said> {
   if (twice !== undefined) throw usage('card-twice', targetOf(twice));
 
   const shop = shopOf(given.text('shop') ?? DEMO_SHOP);
-  const template = templateOf(given.text('format') ?? shop.cardFormat);
   const date = dateOf(given);
   const ticket = ticketOf(given);
   const origin = originOf(given);
   const copy = copyOf(given);
+  const usual = copy === 'fitter' ? fittersFormat(shop.cardFormat) : shop.cardFormat;
+  const template = templateOf(given.text('format') ?? usual);
   const knowledge = loadKnowledge();
   const { stock, findings: inStock } = loadStock(given.needed('stock'), `${date}T08:00:00`);
   const visits = files.map((path) => ({ path, ...loadVisit(path, knowledge) }));
@@ -58,7 +61,7 @@ export async function card(args: readonly string[]): Promise<Said> {
   const written: string[] = [];
   for (const { path, visit, findings: inVisit } of visits) {
     findings.push(...inVisit);
-    const words = wordsFor(given, visit.language, shop, copy);
+    const words = inCurrency(wordsFor(given, visit.language, shop, copy), knowledge.flow, shop.currency);
     const began = performance.now();
     const line = lineOf(visit, knowledge, stock, SEED);
     const facts = cardOfLine(line, knowledge, stock, {
@@ -71,7 +74,7 @@ export async function card(args: readonly string[]): Promise<Said> {
     const target = targetOf(path);
     if (given.flag('html') || words.direction === 'rtl') {
       if (!given.flag('html')) throw new Refusal('card-right-to-left', words.language);
-      writeWhole(target, styledPage(textOf(facts, words, pictures)));
+      writeWhole(target, styledPage(textOf(facts, words, pictures), template.id));
       written.push(target);
       continue;
     }
@@ -116,8 +119,8 @@ function templateOf(format: string): Template {
 }
 
 /** A page that stands alone: its style sheet is written into it, since a file on disk has no neighbours to fetch. */
-const styledPage = (text: CardText): string =>
-  twinPage(text, []).replace('</head>', () => `<style>${readText(TWIN_STYLES)}</style></head>`);
+const styledPage = (text: CardText, format: string): string =>
+  twinPage(text, []).replace('</head>', () => `<style>${twinStyles(format).map(readText).join('')}</style></head>`);
 
 function copyOf(given: Given) {
   const wanted = given.text('copy') ?? 'customer';

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const place = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url)).replace(/\/$/, '');
@@ -9,4 +10,6 @@ export const PRINT_TEMPLATES = place('print-templates');
 export const DEMO_SHOP = place('demo/shop.json');
 export const FONTS = place('node_modules/@expo-google-fonts/atkinson-hyperlegible-next');
 export const DRAWINGS = place('src/drawings');
-export const TWIN_STYLES = place('src/card/twin.css');
+/** Of the reading copy: how it looks, and what paper it is for where the format is a full page. */
+export const twinStyles = (format: string): readonly string[] =>
+  ['', `-${format}`].map((which) => place(`src/card/twin${which}.css`)).filter((path) => existsSync(path));

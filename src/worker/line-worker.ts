@@ -6,8 +6,11 @@ import type { Template } from '../card/template.ts';
 import { textOf } from '../card/text/text-of.ts';
 import twinStyles from '../card/twin.css?url';
 import { twinPage } from '../card/twin.ts';
+import a4Paper from '../card/twin-a4.css?url';
+import letterPaper from '../card/twin-letter.css?url';
 import { drawings as activities } from '../drawings/activities.ts';
 import { drawings as floors } from '../drawings/floors.ts';
+import { inCurrency } from '../flow/in-currency.ts';
 import { cardOfLine, type Line, lineOf } from '../pipeline.ts';
 import typeStyles from '../screens/look/type.css?url';
 import { firstBundles, otherBundles } from '../screens/parts/word-files.ts';
@@ -33,6 +36,8 @@ const loaded = new Map<string, Promise<Words>>();
 const templates = import.meta.glob<Template>('../../print-templates/*/template.json', { import: 'default' });
 
 const pictures = { activities, floors };
+/** Full pages to print the reading copy on; other formats keep to its own A5. */
+const PAPERS: Readonly<Record<string, readonly string[]>> = { a4: [a4Paper], letter: [letterPaper] };
 
 const wordsIn = (language: string): Promise<Words> => {
   const known = loaded.get(language);
@@ -43,6 +48,10 @@ const wordsIn = (language: string): Promise<Words> => {
   loaded.set(language, fresh);
   return fresh;
 };
+
+/** The words of a card: sums in the shop's money. */
+const wordsFor = async ({ language, shop }: CardOrder): Promise<Words> =>
+  inCurrency(await wordsIn(language), knowledge.flow, shop.currency);
 
 const inStock = () => keeper.today();
 
@@ -109,15 +118,14 @@ const service: LineService = {
     return { facts: factsFor(order, line), hold: line.profile.hold };
   },
   twin: async (order) =>
-    twinPage(textOf(factsFor(order, lineFor(order)), await wordsIn(order.language), pictures), [
-      new URL(typeStyles, import.meta.url).href,
-      new URL(twinStyles, import.meta.url).href,
+    twinPage(textOf(factsFor(order, lineFor(order)), await wordsFor(order), pictures), [
+      ...[typeStyles, twinStyles, ...(PAPERS[order.format] ?? [])].map((url) => new URL(url, import.meta.url).href),
     ]),
   pdf: async (order) => {
     const [{ drawCard, fonts }, template, words] = await Promise.all([
       drawingParts(),
       templateOf(order.format),
-      wordsIn(order.language),
+      wordsFor(order),
     ]);
     const { pdf } = await drawCard(factsFor(order, lineFor(order)), words, template, fonts, pictures);
     return pdf;

@@ -2,10 +2,14 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { encodeQR } from 'qr';
+import { allText, openPdf } from '../card/read-pdf.ts';
 import { benchWords, closeTicket, en, givePin, handOver, openBench, override, toResult } from './at-the-bench.ts';
 import { clean } from './axe-clean.ts';
 import { cardCode } from './card-codes.ts';
+import { plain } from './pdf-text.ts';
 import { flow, storyNamed } from './walk.ts';
+
+const { card: cardWords } = JSON.parse(readFileSync('flows/words/en/card.json', 'utf8'));
 
 // Movement has its own checks; without it no tap waits for a page to come to rest.
 test.use({ reducedMotion: 'reduce' });
@@ -29,13 +33,13 @@ test('a visit goes from the customer’s last answer to the final card at the be
   await ticket.locator('li[data-question="budget"] [data-edit]').tap();
   await ticket.locator('lw-edit-answer').getByRole('button', { name: en.edit.keep, exact: true }).tap();
   await expect(ticket.locator('lw-edit-answer')).toHaveCount(0);
-  await override(page, 'budget', 'Up to 160', 'asked-again');
+  await override(page, 'budget', 'Up to €160', 'asked-again');
   await expect(ticket.locator('.glance ol')).not.toHaveText(before);
   await expect(ticket.locator('.moved')).toContainText('came in');
   await expect(ticket.locator('.moved')).toContainText('because of “What is the most you want to pay?”');
   await override(page, 'closure', "I don't mind", 'mistapped');
   await expect(ticket.locator('.changed').first()).toContainText('LT');
-  await expect(ticket.locator('li[data-question="budget"]')).toContainText('Up to 120');
+  await expect(ticket.locator('li[data-question="budget"]')).toContainText('Up to €120');
   await clean(page);
 
   await page.keyboard.press('l');
@@ -67,12 +71,12 @@ test('a visit goes from the customer’s last answer to the final card at the be
   for (const copy of ['customer', 'fitter']) {
     const download = page.waitForEvent('download');
     await ticket.locator(`[data-card="${copy}-save"]`).tap();
-    const saved = await download;
-    expect(
-      readFileSync((await saved.path()) ?? '')
-        .subarray(0, 5)
-        .toString(),
-    ).toBe('%PDF-');
+    const pdf = await openPdf(new Uint8Array(readFileSync(await (await download).path())));
+    // Points: the customer's card on the shop's A5, the fitter's copy on A4 (ISO 216).
+    const [, , width = 0] = (await pdf.getPage(1)).view;
+    expect(Math.round((width / 72) * 25.4), copy).toBe(copy === 'fitter' ? 210 : 148);
+    const decided = plain(await allText(pdf)).includes(plain(cardWords.bench.decision.heading));
+    expect(decided, `the record on the ${copy}'s copy`).toBe(copy === 'fitter');
   }
   await closeTicket(page);
   await expect(page.locator('.ticket-row')).toHaveCount(0);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fittersFormat } from '../../src/card/fitters-format.ts';
 import { printable } from '../../src/card/font/printable.ts';
 import { codePiece } from '../../src/card/layout/blocks/code.ts';
 import { wrap } from '../../src/card/layout/wrap.ts';
@@ -15,6 +16,10 @@ describe('the examples beside the card’s functions', () => {
   });
   it('printable', () => {
     expect(printable('Fern & Fell 👟', measure)).toEqual({ text: 'Fern & Fell ◊', missing: ['👟'] });
+  });
+  it('fittersFormat', () => {
+    expect(fittersFormat('letter')).toBe('letter');
+    for (const format of ['a5', 'a5-two-up', 'a4', 'roll80', 'our-own']) expect(fittersFormat(format)).toBe('a4');
   });
   it('place', () => {
     expect(place('cushion', 3)).toBe(0.5);

@@ -74,7 +74,27 @@ describe('a card written from the command line', () => {
       ...['card', NURSE, '--stock', STOCK, '--out', own.at('f.html'), '--html', '--copy', 'fitter', ...DAY],
     );
     expect(code).toBe(0);
-    expect(readFileSync(own.at('f.html'), 'utf8')).toMatch(/^<!doctype html>/i);
+    expect(readFileSync(own.at('f.html'), 'utf8')).toMatch(/^<!doctype html>[\s\S]*@page \{ size: A4;/i);
+  });
+
+  it('comes on A4 for the fitter, and on Letter where the shop prints on Letter', async () => {
+    const pageOf = async (...more: readonly string[]) => {
+      const { code } = await command('card', NURSE, '--stock', STOCK, '--out', own.at('p.pdf'), ...DAY, ...more);
+      expect(code).toBe(0);
+      const [, , width = 0, height = 0] = (
+        await (await openPdf(new Uint8Array(readFileSync(own.at('p.pdf'))))).getPage(1)
+      ).view;
+      // Millimetres from points.
+      return [width, height].map((side) => Math.round((side / 72) * 2540) / 100);
+    };
+    const shop = JSON.parse(readFileSync('demo/shop.json', 'utf8'));
+    const { logo: _logo, ...plain } = shop;
+    writeFileSync(own.at('letter.json'), JSON.stringify({ ...plain, cardFormat: 'letter' }));
+    // ISO 216 and, for Letter, 8.5 by 11 inches.
+    expect(await pageOf()).toEqual([148, 210]);
+    expect(await pageOf('--copy', 'fitter')).toEqual([210, 297]);
+    expect(await pageOf('--copy', 'fitter', '--shop', own.at('letter.json'))).toEqual([215.9, 279.4]);
+    expect(await pageOf('--copy', 'fitter', '--format', 'a5')).toEqual([148, 210]);
   });
 
   it('that cannot be written leaves no part of itself behind', async () => {

@@ -13,7 +13,7 @@ import { twinPage } from '../../src/card/twin.ts';
 import { readText } from '../../src/command-line/files.ts';
 import { fontsOnDisk } from '../../src/command-line/fonts-on-disk.ts';
 import { loadKnowledge, loadStock, loadVisit } from '../../src/command-line/load.ts';
-import { DEMO_SHOP, PRINT_TEMPLATES, TWIN_STYLES } from '../../src/command-line/places.ts';
+import { DEMO_SHOP, PRINT_TEMPLATES, twinStyles } from '../../src/command-line/places.ts';
 import { wordsOnDisk } from '../../src/command-line/words-on-disk.ts';
 import { cardOfLine, lineOf } from '../../src/pipeline.ts';
 
@@ -63,7 +63,10 @@ function sampleCard(): { readonly sheets: Sheets; readonly html: string } {
   const request = { shop, date: '2026-11-25', ticket: 'maple 14', copy: 'customer' } as const;
   const text = textOf(cardOfLine(lineOf(visit, knowledge, stock, 1), knowledge, stock, request), wordsOnDisk('en'));
   const template = JSON.parse(readText(`${PRINT_TEMPLATES}/a5/template.json`)) as Template;
-  const html = twinPage(text, []).replace('</head>', () => `<style>${readText(TWIN_STYLES)}</style></head>`);
+  const html = twinPage(text, []).replace(
+    '</head>',
+    () => `<style>${twinStyles('a5').map(readText).join('')}</style></head>`,
+  );
   return { sheets: layoutCard(text, template, measureOf(fonts)), html };
 }
 

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Copy } from '../../card/card.ts';
+import { fittersFormat } from '../../card/fitters-format.ts';
 import type { Shop } from '../../card/shop.ts';
 import { afterTryOn } from '../../shortlist/after-try-on.ts';
 import { followUpWeeks } from '../../shortlist/follow-up.ts';
@@ -79,7 +80,7 @@ export class DecidePanel extends LightElement {
       ticket: id,
       origin: location.origin + location.pathname.replace(/[^/]*$/, '').replace(/\/$/, ''),
       copy,
-      format: this.shop.cardFormat,
+      format: copy === 'fitter' ? fittersFormat(this.shop.cardFormat) : this.shop.cardFormat,
       language: copy === 'fitter' ? this.words.language : visit.language,
     };
   }
