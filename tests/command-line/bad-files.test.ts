@@ -121,6 +121,10 @@ describe('content that is wrong', () => {
     ['activities', 'flows/fitting/activities.json', swap('"group"', '"gruop"')],
     ['words', 'flows/fitting/words.en.json', swap(',', ',,')],
     ['shared words', 'flows/words/en/card.json', swap('{', '')],
+    ['words that are null', 'flows/words/en/card.json', swap(/[\s\S]+/, 'null')],
+    ['a sentence that is null', 'flows/words/en/card.json', swap(/: "[^"]+"/, ': null')],
+    ['a sentence that is a number', 'flows/fitting/words.en.json', swap(/: "[^"]+"/, ': 7')],
+    ['a sentence that is a list', 'flows/words/en/size.json', swap(/: "[^"]+"/, ': ["x"]')],
     ['a template', 'print-templates/a5/template.json', swap('"page"', '"paper"')],
     ['a template', 'print-templates/a5/template.json', swap('{', '[')],
   ])('%s in %s: named with file and line, exit 1, nothing written', async (_, path, change) => {
