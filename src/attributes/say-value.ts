@@ -1,4 +1,4 @@
-import { latinDigits } from '../units/latin-digits.ts';
+import { moneyText } from '../units/money-text.ts';
 import { anchorOf } from './anchor.ts';
 import type { AttributeKey } from './attributes.ts';
 import type { Speaker } from './speaker.ts';
@@ -17,9 +17,5 @@ export function sayValue(words: Speaker, key: AttributeKey, value: number, curre
   const anchor = anchorOf(key, value);
   if (anchor !== undefined) return words.say(`attribute.${key}.step.${anchor}`);
   if (unit === 'g' || unit === 'mm') return words.say(`attribute.unit.${unit}`, { value });
-  return new Intl.NumberFormat(latinDigits(words.language), {
-    style: 'currency',
-    currency,
-    trailingZeroDisplay: 'stripIfInteger',
-  }).format(value);
+  return moneyText(value, currency, words.language);
 }

@@ -62,6 +62,8 @@ export interface Option {
   readonly alone?: true;
   /** Ends the interview: whoever needs help today is shown where to get it, not a review of their answers. */
   readonly ends?: true;
+  /** A sum of money that the option's words name as a bare figure; shown in the shop's currency. */
+  readonly sum?: number;
   /** Offered only when this holds of earlier answers. */
   readonly showWhen?: Condition;
   /** As on a question, for one option alone. */

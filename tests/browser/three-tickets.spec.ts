@@ -28,7 +28,7 @@ const CUSTOMERS = [
     own: 'Running on roads',
     change: ['activity', ['Running', 'Running on trails'], 'asked-again'],
   },
-  { story: 'minimal-budget', own: 'Up to 60', change: ['budget', ['Up to 160'], 'seen'] },
+  { story: 'minimal-budget', own: 'Up to €60', change: ['budget', ['Up to €160'], 'seen'] },
 ] as const;
 
 const tab = (page: Page, ticket: string) => page.locator(`.tab[data-tab="${ticket}"]`);

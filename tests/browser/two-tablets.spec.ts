@@ -118,11 +118,11 @@ test('a visit begun on the customer’s tablet ends on the fitter’s, with noth
   await expect(ticket.locator('lw-size-said [data-row="foot"]')).toContainText('251');
 
   await showView(fitter, 'profile', counted);
-  await override(fitter, 'budget', 'Up to 160', 'asked-again', counted);
+  await override(fitter, 'budget', 'Up to €160', 'asked-again', counted);
   await expect(ticket.locator('.moved')).toContainText('because of “What is the most you want to pay?”');
   await override(fitter, 'closure', "I don't mind", 'seen', counted);
   for (const [question, reason, own] of [
-    ['budget', 'asked-again', 'Up to 120'],
+    ['budget', 'asked-again', 'Up to €120'],
     ['closure', 'seen', 'Laces'],
   ] as const) {
     const changed = ticket.locator(`li[data-question="${question}"] .changed`);

@@ -7,7 +7,8 @@ const askWhen = conditionSchema.exactOptional();
 const readBy = z.enum(READERS).exactOptional();
 const isTrue = z.literal(true).exactOptional();
 
-const option = z.strictObject({ id: optionIdSchema, alone: isTrue, ends: isTrue, showWhen: askWhen, readBy });
+const sum = z.number().positive().exactOptional();
+const option = z.strictObject({ id: optionIdSchema, alone: isTrue, ends: isTrue, sum, showWhen: askWhen, readBy });
 const spelled = z.array(option).min(1);
 const options = z.union([spelled, z.strictObject({ table: z.enum(TABLE_NAMES) })]);
 const extra = z.array(option).exactOptional();

@@ -16,6 +16,7 @@ import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { EchoGuard } from '../parts/echo-guard.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { Priced } from '../parts/priced.ts';
 import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import { Ahead, type Rest } from './ahead.ts';
@@ -55,6 +56,7 @@ export class Kiosk extends LightElement {
   private booted: Promise<void> = Promise.resolve();
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private shownPlace = '';
+  private readonly priced = new Priced();
   private readonly spoken = new Spoken(this, () => this.loadWords);
   private readonly ahead = new Ahead(
     this,
@@ -217,7 +219,7 @@ export class Kiosk extends LightElement {
   }
 
   protected override render() {
-    const { words } = this.spoken;
+    const words = this.priced.of(this.spoken.words, this.flow, this.shop?.currency);
     const { rest } = this.ahead;
     // The welcome stands before the store is open and the machine made.
     const context = this.interview.actor?.getSnapshot().context ?? (this.opening ? undefined : FRESH);

@@ -29,6 +29,7 @@ export class AnswersPanel extends LightElement {
   @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) tables!: Tables;
   @property({ attribute: false }) words!: Words;
+  @property() currency = '';
   @property() initials = '';
   /** The answer being changed, and in which list. */
   @state() private editing: { readonly id: string; readonly list: 'worth' | 'section' } | undefined;
@@ -136,7 +137,7 @@ export class AnswersPanel extends LightElement {
         ${
           led.length > 0
             ? html`<p class="led small">
-                ${this.say('led')} ${[...new Set(led.map((each) => aboutText(each, this.words)))].join(' · ')}
+                ${this.say('led')} ${[...new Set(led.map((each) => aboutText(each, this.currency, this.words)))].join(' · ')}
               </p>`
             : nothing
         }

@@ -10,6 +10,7 @@ import { keptSettings } from '../../storage/shop-settings.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
+import { Priced } from '../parts/priced.ts';
 import '../look/bench.css';
 import '../look/result.css';
 import { setDisplay } from '../parts/display.ts';
@@ -45,6 +46,7 @@ export class Bench extends LightElement {
   @property() ticket = '';
 
   @state() private words: Words | undefined;
+  private readonly priced = new Priced();
   private readonly newestWords = new Newest<Words>();
   @state() private initials = '';
   @state() private openIds: readonly string[] = [];
@@ -164,7 +166,7 @@ export class Bench extends LightElement {
   }
 
   protected override render() {
-    const { words } = this;
+    const words = this.priced.of(this.words, this.flow, this.shop.currency);
     if (!words) return nothing;
     return html`<div class="bench">
       <header class="bench-head">

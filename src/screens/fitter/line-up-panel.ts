@@ -28,6 +28,7 @@ export class LineUpPanel extends LightElement {
   @property({ attribute: false }) notes: BenchNotes = NO_NOTES;
   @property({ attribute: false }) marks: readonly BoxMark[] = [];
   @property({ attribute: false }) words!: Words;
+  @property() currency = '';
   @property({ attribute: false }) line!: LineClient;
   /** The hold stops the line: nothing is pulled in either. */
   @property({ type: Boolean }) stopped = false;
@@ -106,7 +107,8 @@ export class LineUpPanel extends LightElement {
   private lineUp(lineUp: LineUp, pairs: readonly BenchPair[]) {
     const { words } = this;
     const own = pairs.filter(({ entry }) => lineUp.entries.some(({ shoe }) => shoe.id === entry.shoe.id));
-    const must = (attribute: string, value: string | number | boolean) => mustText({ attribute, value }, words);
+    const must = (attribute: string, value: string | number | boolean) =>
+      mustText({ attribute, value }, this.currency, words);
     return html`<section class="line-up">
       <h2>${lineUp.for === 'all' ? this.say('title') : words.say('card.for', { for: forText(lineUp.for, words) })}</h2>
       <ol class="pairs">
@@ -158,7 +160,7 @@ export class LineUpPanel extends LightElement {
   private pair(pair: BenchPair) {
     const { id, name } = pair.entry.shoe;
     return html`<li class="pair" data-shoe=${id}>
-      ${pairSaid(pair, this.work.line.profile, this.words)}
+      ${pairSaid(pair, this.work.line.profile, this.currency, this.words)}
       ${this.asking === id ? this.askAside(id) : this.pairButtons(id, name)}
     </li>`;
   }

@@ -11,7 +11,7 @@ import { fromText, idealText, importanceText, mustText, needName } from './why-t
 export class NeedList extends LightElement {
   @property({ attribute: false }) why: readonly Why[] = [];
   @property({ attribute: false }) words!: Words;
-  @property() currency = 'EUR';
+  @property() currency = '';
 
   protected override render() {
     const { words } = this;
@@ -25,7 +25,7 @@ export class NeedList extends LightElement {
             <ul class="needs">
               ${musts.map(
                 (must) => html`<li>
-                  <p class="need-head"><strong>${mustText({ attribute: must.about, value: must.value ?? true }, words)}</strong></p>
+                  <p class="need-head"><strong>${mustText({ attribute: must.about, value: must.value ?? true }, this.currency, words)}</strong></p>
                   ${this.reasons(must.links)}
                 </li>`,
               )}

@@ -9,7 +9,7 @@ import { widthText } from './try-on/box-text.ts';
 import { mustText, needName } from './why-text.ts';
 
 /** What the bench says of one pair: the boxes to fetch, reasons, misgivings, what nobody measured, and how to ease in. */
-export function pairSaid(pair: BenchPair, profile: Profile, words: Words) {
+export function pairSaid(pair: BenchPair, profile: Profile, currency: string, words: Words) {
   const { entry, letter, fails } = pair;
   const { shoe, easeIn, boxes, reasons, misgivings } = entry;
   const said = new Set(misgivings.map(({ code }) => code));
@@ -17,7 +17,7 @@ export function pairSaid(pair: BenchPair, profile: Profile, words: Words) {
   const unmet = (fails ?? []).map((must) =>
     must === 'size'
       ? words.say('lacks.must.size')
-      : mustText({ attribute: must, value: mustValue(profile, must) }, words),
+      : mustText({ attribute: must, value: mustValue(profile, must) }, currency, words),
   );
   return html`<h3><span class="letter">${letter}</span> <span>${shoe.name}</span></h3>
     <p class="soft">${words.say(`part.${entry.part}`)}</p>

@@ -215,6 +215,7 @@ export class TicketWork extends LightElement {
             .flow=${this.flow}
             .tables=${this.tables}
             .words=${words}
+            .currency=${this.shop.currency}
             .initials=${this.initials}
           ></lw-answers>
           <lw-needs .why=${work.why} .words=${words} .currency=${this.shop.currency}></lw-needs>
@@ -234,6 +235,7 @@ export class TicketWork extends LightElement {
           .notes=${ticket.bench ?? NO_NOTES}
           .marks=${this.kept.marks}
           .words=${words}
+          .currency=${this.shop.currency}
           .line=${this.line}
           .stopped=${stopped}
         ></lw-line-ups>`;

@@ -5,6 +5,7 @@ import { mustName } from '../../card/text/must-text.ts';
 import type { Must, Need } from '../../profile/profile.ts';
 import type { Why } from '../../profile/why.ts';
 import type { WhatIf } from '../../shortlist/shortlist.ts';
+import { moneyText } from '../../units/money-text.ts';
 import type { Words } from '../../words/words.ts';
 
 /** From these importances on a need is called so. Our choice: thirds of the scale. */
@@ -34,9 +35,14 @@ const SMALL = 50;
 
 export const needName = (key: string, words: Words): string => words.say(`card.strip.${key}.name`);
 
-export function mustText({ attribute: must, value }: Pick<Must, 'attribute' | 'value'>, words: Words): string {
+export function mustText(
+  { attribute: must, value }: Pick<Must, 'attribute' | 'value'>,
+  currency: string,
+  words: Words,
+): string {
   const key = `lacks.must.${must}`;
-  const said = valueText(must, String(value), words);
+  const said =
+    must === 'price-max' ? moneyText(Number(value), currency, words.language) : valueText(must, String(value), words);
   return words.has(key) ? words.say(key, { value: said }) : `${mustName(must, words)}: ${said}`;
 }
 
@@ -83,13 +89,19 @@ export function optionText({ question, property, option }: Omit<WhatIf, 'shoe'>,
 }
 
 /** What a line of the profile is about, in a word or two. */
-export function aboutText({ kind, about, value }: Pick<Why, 'kind' | 'about' | 'value'>, words: Words): string {
+export function aboutText(
+  { kind, about, value }: Pick<Why, 'kind' | 'about' | 'value'>,
+  currency: string,
+  words: Words,
+): string {
   switch (kind) {
     case 'need':
     case 'conflict':
       return needName(about, words);
     case 'must':
-      return words.say('bench.led.must', { what: mustText({ attribute: about, value: value ?? true }, words) });
+      return words.say('bench.led.must', {
+        what: mustText({ attribute: about, value: value ?? true }, currency, words),
+      });
     case 'caution':
       return words.say('bench.led.caution');
     case 'advice':
