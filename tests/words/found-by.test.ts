@@ -24,6 +24,13 @@ const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity
     ['weights', 'lifting'],
     ['ping', 'table-tennis'],
     ['chef', 'kitchen'],
+    ['skater', 'skateboarding'],
+    ['rower', 'rowing-machine'],
+    ['hoops', 'basketball'],
+    ['shuttlecock', 'badminton'],
+    ['rebounder', 'mini-trampoline'],
+    ['free running', 'parkour'],
+    ['drummer', 'drumming'],
   ],
   de: [
     ['Hund', 'everyday-walking'],
@@ -32,22 +39,46 @@ const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity
     ['Fussball', 'football-grass'],
     ['wandern', 'hill-walking'],
     ['Hantel', 'lifting'],
+    ['Federball', 'badminton'],
+    ['rudern', 'rowing-machine'],
+    ['skaten', 'skateboarding'],
+    ['Heimtrainer', 'indoor-cycling'],
+    ['Nordic Walking', 'nordic-walking'],
+    ['Spitzentanz', 'ballet-pointe'],
   ],
   fr: [
     ['chien', 'everyday-walking'],
     ['randonnee', 'hill-walking'],
     ['foot', 'football-grass'],
     ['infirmiere', 'nursing'],
+    ['ballet', 'ballet-pointe'],
+    ['bâtons', 'nordic-walking'],
+    ['skate', 'skateboarding'],
+    ['ramer', 'rowing-machine'],
+    ['volant', 'badminton'],
+    ['panier', 'basketball'],
   ],
   es: [
     ['perro', 'everyday-walking'],
     ['futbol', 'football-grass'],
     ['senderismo', 'hill-walking'],
+    ['básquet', 'basketball'],
+    ['remar', 'rowing-machine'],
+    ['patineta', 'skateboarding'],
+    ['danza', 'ballet-pointe'],
+    ['vóley', 'volleyball'],
+    ['cama elástica', 'mini-trampoline'],
   ],
   ar: [
     ['كلب', 'everyday-walking'],
     ['ممرضه', 'nursing'],
     ['دراجه', 'indoor-cycling'],
+    ['باسكت', 'basketball'],
+    ['تجديف', 'rowing-machine'],
+    ['سكيت', 'skateboarding'],
+    ['باليه', 'ballet-pointe'],
+    ['نطاطه', 'mini-trampoline'],
+    ['فوتبول', 'football-grass'],
   ],
 };
 
@@ -62,6 +93,10 @@ describe.each(Object.entries(TYPED))('somebody who types %s', (language, typed) 
 
   it.each(typed)('“%s” finds %s', (what, activity) => {
     expect(found(what).flatMap(({ id, rank }) => (rank === 0 ? [id] : []))).toContain(activity);
+  });
+
+  it('finds every activity by another name than its own, each language by words of its own', () => {
+    expect(Object.keys(names).filter((id) => !also[id]?.trim())).toEqual([]);
   });
 
   it('keeps words for activities alone, and nothing that a name says already', () => {
