@@ -22,6 +22,9 @@ export const LARGEST = 25_000_000;
 const LONGEST_HEADER = 2_000_000;
 const MOST_COLUMNS = 500;
 
+/** Lines, and findings. The largest shop has 60,000 boxes; of what is wrong half a million times over nothing is right. Our choice. */
+const MOST = 500_000;
+
 /** Lines between two reports of progress. */
 const REPORT_EVERY = 1000;
 
@@ -76,13 +79,19 @@ export function readStock(text: string, options: ReadOptions): Reading<Stock> {
 
   const rows: ReadRow[] = [];
   let count = 0;
+  let givenUp: number | undefined;
   splitRows(plain.slice(end + 1), header.delimiter, line + breaks(plain.slice(start, end)) + 1, (row, done) => {
     if (row.cells.every((cell) => cell.trim() === '')) return;
+    if (count >= MOST || findings.length >= MOST) {
+      givenUp = row.line;
+      return false;
+    }
     const read = readRow(row, columns);
     for (const finding of read.findings) findings.push(finding);
     if (!read.refused || read.defines) rows.push(countless ? counted(read) : read);
     if (++count % REPORT_EVERY === 0) progress?.(done);
   });
+  if (givenUp !== undefined) return refused('stock-no-end', { line: givenUp });
   const { shoes, boxes, findings: assembled } = assemble(rows);
   for (const finding of assembled) findings.push(finding);
   progress?.(1);

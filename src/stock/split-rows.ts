@@ -18,13 +18,13 @@ const PIECE = 500_000;
 /**
  * Splits text into rows with true line numbers. Line breaks are `\n`. A stray quote spoils its own line, not the rest.
  *
- * @param each is told, with each row, which share of the text is behind it, 0 to 1.
+ * @param each is told, with each row, which share of the text is behind it, 0 to 1; `false` for an answer ends it.
  */
 export function splitRows(
   text: string,
   delimiter: string,
   firstLine: number,
-  each: (row: SplitRow, done: number) => void,
+  each: (row: SplitRow, done: number) => unknown,
 ) {
   let line = firstLine;
   let stray = 0;
@@ -47,7 +47,11 @@ export function splitRows(
           parser.abort();
           return;
         }
-        each({ cells: data, line, broken }, next / text.length);
+        if (each({ cells: data, line, broken }, next / text.length) === false) {
+          from = text.length;
+          parser.abort();
+          return;
+        }
         const end = text.indexOf('\n', at);
         if (broken && end >= 0 && end + 1 < next && stray < MOST_STRAY_QUOTES) {
           stray += 1;

@@ -61,6 +61,17 @@ describe('a shop that loads something that is hardly a stock list', () => {
     expect(findings).toHaveLength(199_999);
   });
 
+  test.each([
+    ['of one letter each', 'x\n'],
+    ['wrong in every cell', `${'x,'.repeat(8)}x\n`],
+    ['of an open quotation mark and more', '"\n\n","x\n"\n'],
+  ])('with lines %s to the end of the largest file is told so, and nothing runs full', (_, line) => {
+    const { value, findings } = read(`${HEADER}\n${line.repeat(Math.floor(24_900_000 / line.length))}`);
+    expect(value).toBeUndefined();
+    expect(codes(findings)).toEqual(['stock-no-end']);
+    for (const words of LANGUAGES) expect(said(words, findings[0] as Finding)).not.toContain('{{');
+  });
+
   test.each(['utf16le', 'utf-16 with a mark'])('saved as Unicode text (%s) is told how to save it', (kind) => {
     const bytes = Buffer.from(`${kind === 'utf16le' ? '' : '\uFEFF'}${HEADER}\n${GOOD}`, 'utf16le');
     expect(codes(read(bytes.toString('utf8')).findings)).toEqual(['stock-not-text']);
