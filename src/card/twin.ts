@@ -17,7 +17,7 @@ ${stub(text)}
 <div class="card-body">
 <h1>${escaped(text.title)}</h1>
 ${text.lead.map(p).join('\n')}
-${text.bench ? list(text.bench.decision) : ''}
+${decision(text)}
 ${pictures(text)}
 ${text.lineUps.map((lineUp) => `${lineUp.heading ? h2(lineUp.heading) : ''}<div class="card-pairs">${lineUp.pairs.map((pair) => pairHtml(pair, lineUp.heading ? 3 : 2)).join('')}</div>${lineUp.notes.map(p).join('')}`).join('\n')}
 ${text.bench ? table(text.bench.tried) : ''}
@@ -162,10 +162,15 @@ function table({ heading, columns, rows, notes }: TableText): string {
   return `${h2(heading)}<table><thead><tr><td></td>${heads.join('')}</tr></thead><tbody>${lines.join('')}</tbody></table>${notes.map(p).join('')}`;
 }
 
+function decision({ bench: said }: CardText): string {
+  if (!said || said.decision.items.length === 0) return '';
+  return `${h2(said.decision.heading)}<ul>${said.decision.items.map((line) => `<li>${apart(line)}</li>`).join('')}</ul>`;
+}
+
 function changes({ bench: said }: CardText): string {
   if (!said || said.changes.items.length === 0) return '';
   const rows = said.changes.items.map(({ ask, said: all }) => `<dt>${escaped(ask)}</dt><dd>${escaped(all)}</dd>`);
-  return `${h2(said.changes.heading)}<dl>${rows.join('')}</dl>`;
+  return `${h2(said.changes.heading)}<dl class="card-changes">${rows.join('')}</dl>`;
 }
 
 function bench({ bench: said }: CardText): string {
@@ -180,5 +185,5 @@ function bench({ bench: said }: CardText): string {
     return `<h3>${escaped(from)}</h3><ol start="${start}">${lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ol>`;
   });
   const why = needs.length > 0 ? `<ul>${needs.join('')}</ul>${h2(said.reasons.heading)}${reasons.join('')}` : '';
-  return `${h2(said.heading)}${p(said.hold)}${said.cleared ? p(said.cleared) : ''}${said.note ? p(said.note) : ''}${why}${list(said.musts)}${list(said.unknown)}${list(said.sources)}`;
+  return `<section class="card-bench">${h2(said.heading)}${p(said.hold)}${said.cleared ? p(said.cleared) : ''}${said.note ? p(said.note) : ''}${why}${list(said.musts)}${list(said.unknown)}${list(said.sources)}</section>`;
 }

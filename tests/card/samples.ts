@@ -1,7 +1,8 @@
 /**
- * A card for every story and format into `samples/cards`, with a contact sheet of page pictures for each format, and
- * `demo/cards.png`, a sheet of a few of them that is kept with the project. `npm run samples`;
- * `-- --language de` for another language, `-- --format a5` for one format alone.
+ * A card for every story and format into `samples/cards`, and in the fitter's formats a visit with all there is to
+ * record; with a contact sheet of page pictures for each format, and `demo/cards.png`, a sheet of a few of them that is
+ * kept with the project. `npm run samples`; `-- --language de` for another language, `-- --format a5` for one format
+ * alone.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -12,6 +13,7 @@ import { drawCard } from '../../src/card/draw-card.ts';
 import type { Template } from '../../src/card/template.ts';
 import { fontsOnDisk } from '../../src/command-line/fonts-on-disk.ts';
 import { picturesOnDisk } from '../../src/command-line/pictures-on-disk.ts';
+import { atTheBench } from './bench-visit.ts';
 import { openPdf, pagePicture } from './read-pdf.ts';
 import { copyFor, SAMPLE_FORMATS, sampleFacts, sampleWords, storyNames } from './sample-lines.ts';
 
@@ -47,8 +49,11 @@ const pictures = picturesOnDisk();
 const templateOf = (format: string): Template =>
   JSON.parse(readFileSync(`print-templates/${format}/template.json`, 'utf8'));
 
-async function drawn(story: string, format: string, language: string): Promise<Uint8Array> {
-  const facts = sampleFacts(story, copyFor(format));
+/** A visit that went on to the end at the bench: for the fitter's formats. */
+const DECIDED = 'netball-old-sprain';
+
+async function drawn(story: string, format: string, language: string, change = {}): Promise<Uint8Array> {
+  const facts = sampleFacts(story, copyFor(format), change);
   return (await drawCard(facts, sampleWords(language), templateOf(format), fonts, pictures)).pdf;
 }
 
@@ -105,6 +110,11 @@ for (const format of values.format ? [values.format] : SAMPLE_FORMATS) {
     pages.push(...own);
     counts.push(own.length);
     sizes.push(Math.round(bytes.length / 1000));
+  }
+  if (copyFor(format) === 'fitter') {
+    const decided = await drawn(DECIDED, format, values.language, atTheBench(DECIDED));
+    writeFileSync(join(folder, `${DECIDED}-decided.pdf`), decided);
+    pages.push(...(await pagesOf(decided, SHEET_DPI)));
   }
   writeFileSync(join(values.out, `sheet-${format}.png`), sheet(pages, 2400));
   const most = (numbers: readonly number[]) => `${Math.min(...numbers)} to ${Math.max(...numbers)}`;
