@@ -33,9 +33,9 @@ describe('an answer is said back as a person would say it', () => {
     expect(said('now-size', { value: 42.5, unit: 'eu' }, 'de')).toContain('42,5');
   });
 
-  it('names each place that hurts, since when, and whether a clinician saw it', () => {
+  it('names each place that hurts, when it last did, and whether a clinician checked it', () => {
     const text = said('body', { heel: { when: 'now', seen: false }, knee: { when: 'this-year', seen: true } });
-    expect(text).toMatch(/heel.*hurts now, not seen.*knee.*this year, seen/i);
+    expect(text).toMatch(/heel.*right now, not checked.*knee.*this year, checked/i);
   });
 
   it('says how often beside each floor, and nothing beside an answer that stands alone', () => {
