@@ -1,4 +1,4 @@
-import { findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
+import { findNodeAtLocation, type Node, type ParseError, parseTree } from 'jsonc-parser';
 import { z } from 'zod';
 import { tooDeepAt } from '../units/nested.ts';
 import type { Finding } from '../units/result.ts';
@@ -55,7 +55,7 @@ export function checkTemplate(file: string, text: string): readonly Finding[] {
     const line = text.slice(0, offset).split('\n').length;
     return [{ code: 'template-not-json', severity: 'error', file, line, value: text.slice(offset, offset + 30) }];
   }
-  const read = templateShape.safeParse(getNodeValue(root));
+  const read = templateShape.safeParse(JSON.parse(text));
   if (!read.success) {
     return read.error.issues.map((issue) => ({
       code: 'template-wrong',

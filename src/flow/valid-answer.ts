@@ -75,15 +75,14 @@ function alone(chosen: readonly string[], offered: readonly Option[], say: Say):
 
 function number(value: unknown, question: NumberQuestion, say: Say): readonly Finding[] {
   if (value === 'not-sure' && question.notSure) return [];
-  if (!isMap(value) || typeof value['value'] !== 'number' || !Number.isFinite(value['value'])) {
+  if (!isMap(value) || !Number.isFinite(value['value']) || value['unit'] === undefined) {
     return say('answer-not-a-quantity', value);
   }
   const unit = question.units.find(({ id }) => id === value['unit']);
   if (!unit) return say('answer-unit-not-offered', value['unit'], list(question.units.map(({ id }) => id)));
   const { from, to } = unit;
-  return value['value'] >= from && value['value'] <= to
-    ? []
-    : say('answer-out-of-range', value['value'], { from, to, unit: unit.id });
+  const size = Number(value['value']);
+  return size >= from && size <= to ? [] : say('answer-out-of-range', value['value'], { from, to, unit: unit.id });
 }
 
 function shares(value: unknown, offered: readonly Option[], say: Say): readonly Finding[] {

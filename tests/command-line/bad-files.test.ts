@@ -127,6 +127,9 @@ describe('content that is wrong', () => {
     ['a sentence that is a list', 'flows/words/en/size.json', swap(/: "[^"]+"/, ': ["x"]')],
     ['a template', 'print-templates/a5/template.json', swap('"page"', '"paper"')],
     ['a template', 'print-templates/a5/template.json', swap('{', '[')],
+    ['a template', 'print-templates/a5/template.json', swap('"sides": [', '"sides": {"length": {}}, "old": [')],
+    ['a flow', 'flows/fitting/flow.json', swap(/"sections": ?\[/, '"sections": {"length": {}}, "old": [')],
+    ['an activity', 'flows/fitting/activities.json', swap(/"uses": ?\[[^\]]*\]/, '"uses": {"length": {}}')],
   ])('%s in %s: named with file and line, exit 1, nothing written', async (_, path, change) => {
     const mend = house.spoil(path, change);
     const { code, out, err } = await house.command('card', STORY, '--stock', STOCK, '--out', 'cards');

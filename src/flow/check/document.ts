@@ -1,11 +1,4 @@
-import {
-  findNodeAtLocation,
-  getNodeValue,
-  type Node,
-  type ParseError,
-  parseTree,
-  printParseErrorCode,
-} from 'jsonc-parser';
+import { findNodeAtLocation, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
 import { tooDeepAt } from '../../units/nested.ts';
 import type { Finding } from '../../units/result.ts';
 
@@ -56,7 +49,8 @@ export function readDocument(file: ContentFile): {
     line: lineAt(offset),
     value: key,
   }));
-  return { document: { path: file.path, value: getNodeValue(tree), lineOf }, findings };
+  // The tree's own values have no prototype, which the schema library trips over.
+  return { document: { path: file.path, value: JSON.parse(file.text), lineOf }, findings };
 }
 
 /** Of two equal keys JSON keeps the last and says nothing, so the first would be lost without a sound. */
