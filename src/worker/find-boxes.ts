@@ -1,4 +1,5 @@
 import { LABEL_SYSTEMS, type LabelSystem, type Stock } from '../stock/shoe.ts';
+import { plainText } from '../units/typed-number.ts';
 import type { BoxSearch, FoundBox, FoundBoxes } from './stock-service.ts';
 
 /** Boxes shown at once; the rest are counted. Our choice. */
@@ -28,7 +29,7 @@ export function findBoxes(stock: Stock, search: BoxSearch): FoundBoxes {
 }
 
 function sizeAsked(typed: string): { readonly systems: readonly LabelSystem[]; readonly label: string } | undefined {
-  const text = plain(typed).replaceAll('-', ' ');
+  const text = plain(plainText(typed)).replaceAll('-', ' ');
   if (text === '') return undefined;
   const system = SYSTEM.exec(text)?.[1]?.replace(' ', '-') as LabelSystem | undefined;
   return { systems: system ? [system] : LABEL_SYSTEMS, label: plainSize(text.replace(SYSTEM, '')) };

@@ -20,7 +20,7 @@ describe('somebody looking for a box', () => {
     expect(found({ size: 'eu 42' })).toEqual(['h42', 't42']);
   });
 
-  it.each(['42,5', '42.5', '42½', '42 1/2'])('takes %s for the size printed as 42 1/2', (size) => {
+  it.each(['42,5', '42.5', '42½', '42 1/2', '٤٢٫٥', '４２．５'])('takes %s for the size printed as 42 1/2', (size) => {
     expect(found({ size })).toEqual(['h42h']);
   });
 
