@@ -3,9 +3,11 @@ import type { Locator, Page } from '@playwright/test';
 import type { Answer, Answers, BodyMap, Quantity } from '../../src/flow/answers.ts';
 import type { Flow, Question } from '../../src/flow/format.ts';
 import { spelledOptions } from '../../src/flow/options.ts';
+import { moneyText } from '../../src/units/money-text.ts';
 
 const read = (path: string) => JSON.parse(readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8'));
 export const flow: Flow = read('flows/fitting/flow.json');
+const shop: { readonly currency: string } = read('demo/shop.json');
 export const storyNamed = (name: string): { answers: Answers } => read(`flows/fitting/stories/${name}.json`);
 export const words = (language: string) => ({
   flow: read(`flows/fitting/words.${language}.json`),
@@ -102,11 +104,15 @@ export async function answerQuestion(
   const { flow: flowWords, screen } = words(language);
   const own = flowWords.question[id];
   const rows = { activities: 'activity', floors: 'floor', 'shoe-kinds': 'shoe-kind' } as const;
-  const label = (option: string): string =>
-    own.option?.[option] ??
-    ('options' in question && 'table' in question.options
-      ? flowWords[rows[question.options.table]][option]
-      : undefined);
+  const label = (option: string): string => {
+    const sum = spelledOptions(question).find((each) => each.id === option)?.sum;
+    const said: string =
+      own.option?.[option] ??
+      ('options' in question && 'table' in question.options
+        ? flowWords[rows[question.options.table]][option]
+        : undefined);
+    return sum === undefined ? said : said.replace(String(sum), moneyText(sum, shop.currency, language));
+  };
   const scope = page.locator('lw-question');
   const button = (name: string) => scope.getByRole('button', { name, exact: true });
   const onward = () => act(button(screen.continue));
