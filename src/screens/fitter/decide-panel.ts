@@ -5,6 +5,7 @@ import { fittersFormat } from '../../card/fitters-format.ts';
 import type { Shop } from '../../card/shop.ts';
 import { afterTryOn } from '../../shortlist/after-try-on.ts';
 import { followUpWeeks } from '../../shortlist/follow-up.ts';
+import type { Box } from '../../stock/shoe.ts';
 import type { Choice } from '../../visit/visit.ts';
 import { rightToLeft } from '../../words/right-to-left.ts';
 import type { Words } from '../../words/words.ts';
@@ -17,6 +18,7 @@ import { savePdf } from '../parts/save-pdf.ts';
 import { ChangeEvent } from './bench-event.ts';
 import { type BenchPair, labelsText, pairsOn } from './bench-pairs.ts';
 import type { BenchTicket } from './bench-ticket.ts';
+import { boxesToChoose } from './boxes-to-choose.ts';
 import { dayOf } from './day.ts';
 
 const NO_PAIR = [
@@ -43,6 +45,9 @@ export class DecidePanel extends LightElement {
   @state() private preview: { readonly copy: Copy; readonly url: string } | undefined;
   @state() private saying = '';
   @state() private closing = false;
+  /** Boxes of the pairs that were tried on, whether they were to fetch or not. */
+  @state() private stocked: readonly Box[] = [];
+  private stockedOf = '';
 
   override disconnectedCallback(): void {
     this.dropPreview();
@@ -51,6 +56,14 @@ export class DecidePanel extends LightElement {
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (changed.has('ticket') && this.preview) this.dropPreview();
+    if (changed.has('ticket')) void this.lookUpTried();
+  }
+
+  private async lookUpTried(): Promise<void> {
+    const shoes = [...new Set(this.ticket.visit.tryOns.map(({ shoe }) => shoe))];
+    if (this.stockedOf === shoes.join()) return;
+    this.stockedOf = shoes.join();
+    this.stocked = (await Promise.all(shoes.map((shoe) => this.line.boxesOf(shoe)))).flat();
   }
 
   private dropPreview(): void {
@@ -129,7 +142,7 @@ export class DecidePanel extends LightElement {
     return html`<fieldset class="decide">
         <legend><h2>${this.say('chosen')}</h2></legend>
         ${aboutTheSame.map(([one, other]) => html`<p class="soft">${this.words.say('after-try-on.about-the-same', { one: name(one), other: name(other) })}</p>`)}
-        ${sorted.flatMap((pair) => pair.entry.boxes.slice(0, 2).map((fit) => this.box(pair, fit.box.id, chosen)))}
+        ${sorted.flatMap((pair) => boxesToChoose(pair.entry, visit.tryOns, this.stocked).map((box) => this.box(pair, box, chosen)))}
       </fieldset>
       ${
         chosen && sorted.length > 1
@@ -142,18 +155,16 @@ export class DecidePanel extends LightElement {
       }`;
   }
 
-  private box({ letter, entry }: BenchPair, box: string, chosen: Extract<Choice, { kind: 'pair' }> | undefined) {
-    const { shoe, boxes } = entry;
-    const own = boxes.find((fit) => fit.box.id === box)?.box;
-    if (!own) return nothing;
+  private box({ letter, entry }: BenchPair, box: Box, chosen: Extract<Choice, { kind: 'pair' }> | undefined) {
+    const { shoe } = entry;
     return html`<label class="choice plain"
       ><input
         type="radio"
         name="chosen"
-        value=${box}
-        .checked=${chosen?.box === box}
-        @change=${() => this.choose({ kind: 'pair', shoe: shoe.id, box, ...(chosen?.second && chosen.second !== shoe.id ? { second: chosen.second } : {}) })}
-      /><span><strong>${letter} ${shoe.name}</strong> ${labelsText(own, this.words)} · ${this.words.say('card.fetch.shelf', { place: own.place })}</span></label
+        value=${box.id}
+        .checked=${chosen?.box === box.id}
+        @change=${() => this.choose({ kind: 'pair', shoe: shoe.id, box: box.id, ...(chosen?.second && chosen.second !== shoe.id ? { second: chosen.second } : {}) })}
+      /><span><strong>${letter} ${shoe.name}</strong> ${labelsText(box, this.words)} · ${this.words.say('card.fetch.shelf', { place: box.place })}</span></label
     >`;
   }
 
@@ -217,7 +228,8 @@ export class DecidePanel extends LightElement {
 
   private copy(copy: Copy) {
     const language = new Intl.DisplayNames([this.words.language], { type: 'language' });
-    const { language: code } = this.order(copy);
+    const { language: code, format } = this.order(copy);
+    const paper = copy === 'fitter' ? ` · ${this.words.say(`measure.sheet.paper-${format}`)}` : '';
     // The font of the drawn card has no letters that run right to left: such a card is printed as a page.
     const drawable = !rightToLeft(code);
     const button = (how: 'preview' | 'print' | 'save', main = false) =>
@@ -225,7 +237,7 @@ export class DecidePanel extends LightElement {
         ${this.say(how)}
       </button>`;
     return html`<div class="line copy" role="group" aria-label=${this.say(`copy-${copy}`)}>
-      <p><strong>${this.say(`copy-${copy}`)}</strong> <span class="soft">${language.of(code) ?? code}</span></p>
+      <p><strong>${this.say(`copy-${copy}`)}</strong> <span class="soft">${language.of(code) ?? code}${paper}</span></p>
       ${drawable ? button('save', copy === 'customer') : nothing}
       ${button('print', !drawable && copy === 'customer')}${button('preview')}
     </div>`;
