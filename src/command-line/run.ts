@@ -1,7 +1,9 @@
+import { NoWords } from '../words/no-words.ts';
 import type { Words } from '../words/words.ts';
 import { card } from './card.ts';
 import { check } from './check.ts';
 import { map } from './map.ts';
+import { SHARED_WORDS } from './places.ts';
 import { profile } from './profile.ts';
 import { Refusal, usage } from './refusal.ts';
 import { rules } from './rules.ts';
@@ -41,6 +43,10 @@ const harmless = (text: string): string =>
     (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
 
+/** A language half translated is found by `check`; whoever draws a card in it first is told which sentence is missing. */
+const refusalOf = ({ key, language }: NoWords): Refusal =>
+  new Refusal([{ code: 'words-missing', severity: 'error', file: `${SHARED_WORDS}/${language}`, value: key }]);
+
 /**
  * Runs one command and gives its exit code: 0 done, 1 findings, 2 usage. What was found goes to `err`, results to
  * `out`. A fault of the program itself is thrown.
@@ -63,8 +69,9 @@ export async function run(args: readonly string[], outlets: Outlets): Promise<nu
     for (const finding of said.findings) err(`${sayFinding(finding, words)}\n`);
     return said.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
   } catch (reason) {
-    if (!(reason instanceof Refusal)) throw reason;
-    for (const finding of reason.findings) err(`${sayFinding(finding, words)}\n`);
-    return reason.exit;
+    const refusal = reason instanceof NoWords ? refusalOf(reason) : reason;
+    if (!(refusal instanceof Refusal)) throw reason;
+    for (const finding of refusal.findings) err(`${sayFinding(finding, words)}\n`);
+    return refusal.exit;
   }
 }

@@ -2,6 +2,7 @@ import { createInstance } from 'i18next';
 import { dateLanguage } from '../units/date-language.ts';
 import { latinDigits } from '../units/latin-digits.ts';
 import { type Bundle, mergeBundles } from './bundle.ts';
+import { NoWords } from './no-words.ts';
 import type { WordData, Words } from './words.ts';
 
 /** Sentences are not HTML: screens put them in as text, the card draws them. Escaping would print `&lt;`. */
@@ -83,7 +84,7 @@ export function wordsOf(language: string, bundles: readonly Bundle[]): Words {
       // Most sentences stand as they are; a page of thirty is spared thirty searches for plurals and placeholders.
       const plain = data === undefined ? at(key) : undefined;
       if (typeof plain === 'string' && !/\{\{|\$t\(/.test(plain)) return plain;
-      if (!has(key)) throw new Error(`No words for "${key}" in "${language}"`);
+      if (!has(key)) throw new NoWords(key, language);
       if (data?.['count'] === undefined && !i18n.exists(key)) {
         throw new Error(`"${key}" in "${language}" has plural forms and needs a count`);
       }

@@ -140,6 +140,15 @@ describe('content that is wrong', () => {
     expect(existsSync(own.at('house/cards'))).toBe(false);
   });
 
+  it('a language half translated: the sentence that is missing, and nothing written', async () => {
+    const mend = house.spoil('flows/words/de/card.json', swap(/[\s\S]+/, '{"card": {}}'));
+    const { code, err } = await house.command('card', STORY, '--stock', STOCK, '--out', 'cards', '--language', 'de');
+    mend();
+    expect(code).toBe(1);
+    expect(err).toMatch(/words\/de: The words “card\.[\w.-]+” are missing in this language/);
+    expect(err).not.toMatch(/^\s+at /m);
+  });
+
   it('a rule that rests on nothing: check says so, by file and line', async () => {
     const mend = house.spoil('flows/fitting/rules.json', swap(/"source": "[a-z0-9-]+"/, '"source": "no-such-paper"'));
     const { code, err } = await house.command('check');
