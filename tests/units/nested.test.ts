@@ -48,7 +48,7 @@ describe('a shop that opens a file made to break the kiosk', () => {
   it('from a tablet whose clock shows no day keeps its own stock', () => {
     const copy = (asOf: string) =>
       JSON.stringify({ kind: 'lacewing-stock', version: 1, asOf, marks: [], list: 'shoe,model,box,eu\na,b,c,40' });
-    expect(readStockCopy(copy('2026-99-99T99:99')).findings[0]?.code).toBe('shop-copy-damaged');
-    expect(readStockCopy(copy('2026-11-25T09:12:00')).value).toBeDefined();
+    expect(readStockCopy(copy('2026-99-99T99:99'), '2026-11-25').findings[0]?.code).toBe('shop-copy-damaged');
+    expect(readStockCopy(copy('2026-11-25T09:12:00'), '2026-11-25').value).toBeDefined();
   });
 });
