@@ -194,3 +194,31 @@ test('a link with a code that will not do says so after the PIN, and once', asyn
   await page.locator('lw-tickets h1').waitFor();
   await expect(error(page)).toHaveCount(0);
 });
+
+test('a visit kept by a later kiosk is counted and left alone, and the others open as ever', async ({ page }) => {
+  await openTicket(page);
+  const name = await ticket(page).locator('h1').textContent();
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('lacewing');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const work = opening.result.transaction('visits', 'readwrite');
+          const finishedAt = new Date().toISOString();
+          work.objectStore('visits').put({ format: 2, finishedAt, parts: [] }, 'later 1');
+          work.objectStore('visits').put(null, 'torn 2');
+          work.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await tap(page.locator('[data-tab="tickets"]'));
+  await expect(page.locator('lw-tickets .head')).toContainText(/cannot read: [12]\./);
+  const rows = page.locator('lw-tickets .ticket-row');
+  await expect(rows).toHaveCount(1);
+  await tap(rows.first());
+  await expect(ticket(page).locator('h1')).toHaveText(name ?? '');
+});
