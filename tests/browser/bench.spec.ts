@@ -57,7 +57,7 @@ test('a visit goes from the customer’s last answer to the final card at the be
 
   await page.keyboard.press('t');
   await page.locator('.tab').nth(1).tap();
-  await expect(ticket.locator('.glance li').first()).toBeVisible();
+  await expect(ticket.locator('.line-up .pair').first()).toBeVisible();
   await expect(ticket).not.toContainText('The stock has changed');
   await page.keyboard.press('d');
   await ticket.locator('lw-decide input[name="chosen"]').first().check();
