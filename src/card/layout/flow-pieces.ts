@@ -33,7 +33,7 @@ export function flowPieces(pieces: readonly Piece[], slots: (index: number) => S
     const height = group.reduce((sum, each, index) => sum + (index === 0 && fresh ? 0 : each.before) + each.height, 0);
     if (y + height > slot.bottom + 1e-6) {
       const next = slots(at + 1);
-      if (!fresh || (room(next) > room(slot) && height > room(slot))) {
+      if (!fresh || (height > room(slot) && roomierAhead(slots, at))) {
         if (next.page !== slot.page) deepest = next.top;
         at++;
         slot = next;
@@ -56,6 +56,12 @@ export function flowPieces(pieces: readonly Piece[], slots: (index: number) => S
 }
 
 const room = ({ top, bottom }: Slot): number => bottom - top;
+
+/** As many columns as stand beside each other at most, all as low as the one that is too low. */
+const LOOK_AHEAD = 4;
+
+const roomierAhead = (slots: (index: number) => Slot, at: number): boolean =>
+  Array.from({ length: LOOK_AHEAD }, (_, ahead) => slots(at + 1 + ahead)).some((each) => room(each) > room(slots(at)));
 
 /** A rule that reaches up to what stands above does not, where nothing does. */
 const notAbove = (mark: Mark): Mark => (mark.kind === 'line' && mark.y1 < 0 ? { ...mark, y1: 0 } : mark);
