@@ -119,7 +119,6 @@ export class Kiosk extends LightElement {
     await this.booted;
     if (!this.opening) await quiet();
     await loadLaterScreens();
-    if (this.opening) await this.ahead.prepare();
     this.shop = await this.loadShop().catch(() => undefined);
     if (location.hash.startsWith('#c=')) void this.openBench(location.hash);
   }
