@@ -19,6 +19,29 @@ async function expectArabicPage(page: Page): Promise<void> {
   await expect(printed(page).locator('article.card')).toHaveAttribute('lang', 'ar');
 }
 
+test('in Arabic the labels of a box are read from right to left, each whole', async ({ page }) => {
+  for (const [state, labels] of [
+    ['result-pairs', 'lw-result .boxes .soft'],
+    ['bench-line-up', '.line-up .boxes .soft'],
+    ['bench-chosen', 'lw-decide label:has(input[name="chosen"])'],
+  ] as const) {
+    await openState(page, state, 'ar');
+    const places = await page
+      .locator(labels)
+      .first()
+      .locator('bdi')
+      .evaluateAll((all) =>
+        all.map((label) => {
+          const { top, right } = label.getClientRects()[0] ?? new DOMRect();
+          return { top: Math.round(top), right: Math.round(right) };
+        }),
+      );
+    expect(places.length, state).toBeGreaterThan(1);
+    // Line by line, and in each from right to left.
+    expect(places, state).toEqual([...places].sort((a, b) => a.top - b.top || b.right - a.right));
+  }
+});
+
 test('a customer who reads Arabic prints their card as a page', async ({ page }) => {
   await openState(page, 'card', 'ar');
   await expect(page.locator('[data-act="save"]')).toHaveCount(0);

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { CardText, CautionsText, LineUpText, PairText } from '../../card/text/card-text.ts';
 import type { Words } from '../../words/words.ts';
+import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import '../parts/strips.ts';
 
@@ -99,8 +100,8 @@ ${
         ${boxes.map(
           (box) => html`<li>
             <strong>${box.label}</strong><strong class="shelf">${box.shelf}</strong>
-            ${box.others ? html`<span class="soft">${box.others}</span>` : nothing}
-            ${box.next ? html`<span class="soft">${box.next}</span>` : nothing}
+            ${box.others ? html`<span class="soft">${apart(box.others)}</span>` : nothing}
+            ${box.next ? html`<span class="soft">${apart(box.next)}</span>` : nothing}
           </li>`,
         )}
       </ul>`
@@ -124,7 +125,7 @@ ${
     return html`<section class="size">
       <h2>${size.heading}</h2>
       <dl>
-        ${size.rows.map(({ name, value }) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}
+        ${size.rows.map(({ name, value }) => html`<div><dt>${name}</dt><dd>${apart(value)}</dd></div>`)}
       </dl>
       ${size.notes.map((note) => html`<p class="soft">${note}</p>`)}
     </section>`;

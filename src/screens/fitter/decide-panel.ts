@@ -12,6 +12,7 @@ import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import type { CardOrder } from '../../worker/line-service.ts';
+import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { printPage } from '../parts/print-page.ts';
 import { savePdf } from '../parts/save-pdf.ts';
@@ -164,7 +165,7 @@ export class DecidePanel extends LightElement {
         value=${box.id}
         .checked=${chosen?.box === box.id}
         @change=${() => this.choose({ kind: 'pair', shoe: shoe.id, box: box.id, ...(chosen?.second && chosen.second !== shoe.id ? { second: chosen.second } : {}) })}
-      /><span><strong>${letter} ${shoe.name}</strong> ${labelsText(box, this.words)} · ${this.words.say('card.fetch.shelf', { place: box.place })}</span></label
+      /><span><strong>${letter} ${shoe.name}</strong> ${apart(labelsText(box, this.words))} · ${this.words.say('card.fetch.shelf', { place: box.place })}</span></label
     >`;
   }
 

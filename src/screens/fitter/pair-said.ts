@@ -4,6 +4,7 @@ import type { Profile } from '../../profile/profile.ts';
 import type { Box } from '../../stock/shoe.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
+import { apart } from '../parts/apart.ts';
 import { type BenchPair, labelsOf } from './bench-pairs.ts';
 import { widthText } from './try-on/box-text.ts';
 import { mustText, needName } from './why-text.ts';
@@ -55,7 +56,7 @@ function boxSaid(box: Box, second: boolean, words: Words) {
   return html`<li>
     <strong>${second ? `${words.say('bench.lines.then')} ` : ''}${first}</strong>
     <strong class="shelf">${words.say('card.fetch.shelf', { place: box.place })}</strong>
-    ${rest ? html`<span class="soft">${rest}</span>` : nothing}
+    ${rest ? html`<span class="soft">${apart(rest)}</span>` : nothing}
   </li>`;
 }
 

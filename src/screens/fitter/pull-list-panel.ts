@@ -4,6 +4,7 @@ import { pullList } from '../../shortlist/pull-list.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
+import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { momentText } from '../parts/moment-text.ts';
 import { type BenchPair, labelsText } from './bench-pairs.ts';
@@ -53,7 +54,7 @@ export class PullListPanel extends LightElement {
           ({ box, name, wanted }) => html`<li data-box=${box.id}>
             <strong class="shelf">${box.place}</strong>
             <span class="what"
-              ><strong>${letter(box.shoe)} ${name}</strong><span>${labelsText(box, this.words)}</span>
+              ><strong>${letter(box.shoe)} ${name}</strong><span>${apart(labelsText(box, this.words))}</span>
               ${wanted.every(({ turn }) => turn === 2) ? html`<span class="soft">${this.say('second')}</span>` : nothing}</span
             >
             <span class="line">

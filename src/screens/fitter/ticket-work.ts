@@ -12,6 +12,7 @@ import type { TryOn } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
+import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import './answers-panel.ts';
 import { pairsOn } from './bench-pairs.ts';
@@ -186,7 +187,7 @@ export class TicketWork extends LightElement {
         ${pairs.map(
           ({ letter, entry: { shoe, boxes } }) => html`<li>
             <span class="letter">${letter}</span> <span class="name">${shoe.name}</span>
-            ${boxes[0] ? html`<span class="soft small">${boxText(boxes[0].box, this.words)}</span>` : nothing}
+            ${boxes[0] ? html`<span class="soft small">${apart(boxText(boxes[0].box, this.words))}</span>` : nothing}
           </li>`,
         )}
       </ol>

@@ -6,6 +6,7 @@ import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import type { BoxSearch, FoundBox, FoundBoxes } from '../../worker/stock-service.ts';
 import { labelsText } from '../fitter/bench-pairs.ts';
+import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { countText } from './count-text.ts';
 
@@ -109,7 +110,7 @@ export class BoxesPanel extends LightElement {
       <strong class="shelf">${box.place || '–'}</strong>
       <span class="what">
         <strong>${name}</strong>
-        <span>${labelsText(box, words)}${box.width ? ` · ${words.say(`stock.width.${box.width}`)}` : nothing} · <span class="soft">${words.say(`stock.shelf.${shelf}`)}</span></span>
+        <span>${apart(labelsText(box, words))}${box.width ? ` · ${words.say(`stock.width.${box.width}`)}` : nothing} · <span class="soft">${words.say(`stock.shelf.${shelf}`)}</span></span>
       </span>
       <span class="here">
         <span>${words.say('stock.on-hand', { count: available(box) })}</span>
