@@ -4,11 +4,12 @@ import { factsOf } from '../profile/facts.ts';
 import type { Facts, Profile } from '../profile/profile.ts';
 import { profileOf } from '../profile/profile-of.ts';
 import { followUpWeeks } from '../shortlist/follow-up.ts';
-import { LABEL_SYSTEMS, type LabelSystem, type Stock } from '../stock/shoe.ts';
+import type { Stock } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 import { benchOf } from './bench.ts';
 import type { CardFacts, CardLineUp, CardSize, Copy } from './card.ts';
 import { cardCautions } from './cautions.ts';
+import { labelSystem } from './label-system.ts';
 import { pairsOf } from './pairs.ts';
 import { healthSources, onlyHealth, openVisit } from './private.ts';
 import type { Shop } from './shop.ts';
@@ -126,14 +127,6 @@ function healthAsked(facts: Facts): boolean {
   return carried === undefined
     ? facts['health-asked'] === 'asked'
     : carried !== 'skipped' && carried !== 'measure-first';
-}
-
-/** The system the customer gave their own size in comes first on the card. */
-function labelSystem(visit: Visit): LabelSystem {
-  const size = visit.answers['now-size'];
-  const unit = typeof size === 'object' && 'unit' in size ? size.unit : undefined;
-  const given = unit === 'mm' ? 'mondopoint' : unit;
-  return LABEL_SYSTEMS.find((system) => system === given) ?? 'eu';
 }
 
 function sizeOf(visit: Visit, profile: Profile): CardSize {

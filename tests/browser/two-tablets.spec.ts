@@ -59,6 +59,7 @@ test('a visit begun on the customer’s tablet ends on the fitter’s, with noth
   const sizes = await customer.locator('lw-result .boxes li:first-child > strong:first-child').allTextContents();
   const shelves = await customer.locator('lw-result .boxes li:first-child > .shelf').allTextContents();
   expect([shown.length, sizes.length, shelves.length]).toEqual([3, 3, 3]);
+  expect(sizes.filter((size) => !size.startsWith('UK '))).toEqual([]);
   await openCard(customer);
   const address = await addressOnCard(customer);
   expect(address.startsWith(`${baseURL}#c=`)).toBe(true);
@@ -95,7 +96,8 @@ test('a visit begun on the customer’s tablet ends on the fitter’s, with noth
   await showView(fitter, 'line-up', counted);
   for (const at of shown.keys()) {
     const box = ticket.locator('.line-up .pair').nth(at).locator('.boxes li').first();
-    await expect(box).toContainText(sizes[at] ?? '');
+    // In the system the customer gave their size in, as on the card in their hand.
+    await expect(box.locator('strong').first()).toHaveText(sizes[at] ?? '');
     await expect(box).toContainText(shelves[at] ?? '');
   }
   const boxNamed = sofar();

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fittersFormat } from '../../src/card/fitters-format.ts';
 import { printable } from '../../src/card/font/printable.ts';
+import { labelSystem } from '../../src/card/label-system.ts';
 import { codePiece } from '../../src/card/layout/blocks/code.ts';
 import { wrap } from '../../src/card/layout/wrap.ts';
 import { inBlack, readLogo } from '../../src/card/logo.ts';
@@ -20,6 +21,11 @@ describe('the examples beside the card’s functions', () => {
   it('fittersFormat', () => {
     expect(fittersFormat('letter')).toBe('letter');
     for (const format of ['a5', 'a5-two-up', 'a4', 'roll80', 'our-own']) expect(fittersFormat(format)).toBe('a4');
+  });
+  it('labelSystem', () => {
+    expect(labelSystem({ answers: { 'now-size': { value: 6.5, unit: 'uk' } } })).toBe('uk');
+    expect(labelSystem({ answers: { 'now-size': { value: 265, unit: 'mm' } } })).toBe('mondopoint');
+    expect(labelSystem({ answers: { 'now-size': 'not-sure' } })).toBe('eu');
   });
   it('place', () => {
     expect(place('cushion', 3)).toBe(0.5);

@@ -3,9 +3,9 @@ import { FIT_NOTES } from '../../visit/fit-notes.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchChange, BenchDecision, BenchRecord, BenchTried, CardBox } from '../card.ts';
 import { answerText } from './answer-text.ts';
+import { boxText } from './box-text.ts';
 import type { BenchRecordText, TableText } from './card-text.ts';
 import { keptReason } from './kept-reason.ts';
-import { labelsOf } from './pairs-text.ts';
 
 /** The record of the bench in words. What was not recorded has neither rows nor items. */
 export function benchRecordText(record: BenchRecord, words: Words): BenchRecordText {
@@ -31,16 +31,13 @@ function decisionText(decision: BenchDecision, words: Words): readonly string[] 
   }
   const { name, box, second } = decision;
   return [
-    say('pair', { name, box: boxText(box, words) }),
+    say('pair', { name, box: boxNamed(box, words) }),
     ...(second === undefined ? [] : [say('second', { name: second })]),
   ];
 }
 
-/** Everything printed on a box, but not where it stood: it stands there no more. */
-const boxText = (box: CardBox | string, words: Words): string =>
-  typeof box === 'string'
-    ? box
-    : [...labelsOf(box, words), ...(box.width ? [words.say(`card.width.${box.width}`)] : [])].join(' · ');
+/** Not where the box stood: it stands there no more. */
+const boxNamed = (box: CardBox | string, words: Words): string => (typeof box === 'string' ? box : boxText(box, words));
 
 /** A column for each box tried, and a row for whatever was noted of any of them. */
 function triedText(tried: readonly BenchTried[], words: Words): TableText {
@@ -49,7 +46,7 @@ function triedText(tried: readonly BenchTried[], words: Words): TableText {
     ...new Set(tried.flatMap((each) => Object.keys(each.notes).filter(isTask))),
   ];
   const rows: readonly (readonly [string, (each: BenchTried) => string])[] = [
-    [words.say('try-on.box'), ({ box }) => boxText(box, words)],
+    [words.say('try-on.box'), ({ box }) => boxNamed(box, words)],
     [words.say('card.bench.tried.order'), ({ rank }) => (rank === undefined ? '' : words.number(rank))],
     [words.say('try-on.size.name'), ({ size }) => (size ? words.say(`try-on.size.${size}`) : '')],
     ...notes.flatMap((key) => {

@@ -1,7 +1,8 @@
 import { sayValue } from '../../attributes/say-value.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
-import type { CardBox, CardFacts, CardLineUp, CardPair } from '../card.ts';
+import type { CardFacts, CardLineUp, CardPair } from '../card.ts';
+import { labelsOf, widthOf } from './box-text.ts';
 import type { FetchBox, FetchText, LineUpText, PairText } from './card-text.ts';
 import { mustText } from './must-text.ts';
 
@@ -35,13 +36,10 @@ function fetchBox(pair: CardPair, words: Words): readonly FetchBox[] {
       label: labels[0] ?? pair.name,
       shelf: words.say('card.fetch.shelf', { place: first.place }),
       ...(next.length > 0 ? { next: listText(next, words.language) } : {}),
-      others: [...labels.slice(1), ...(first.width ? [words.say(`card.width.${first.width}`)] : [])].join(' · '),
+      others: [...labels.slice(1), ...widthOf(first, words)].join(' · '),
     },
   ];
 }
-
-export const labelsOf = (box: CardBox, words: Words): readonly string[] =>
-  box.labels.map(({ system, label }) => words.say(`card.label.${system}`, { label }));
 
 export function lineUpsText(facts: CardFacts, words: Words): readonly LineUpText[] {
   return facts.lineUps.map((lineUp) => ({
@@ -51,7 +49,8 @@ export function lineUpsText(facts: CardFacts, words: Words): readonly LineUpText
   }));
 }
 
-function forText(part: string, words: Words): string {
+/** What a line-up is for, in words; `all` has none. */
+export function forText(part: string, words: Words): string {
   const own = `card.line-up.${part}`;
   return words.has(own) ? words.say(own) : words.say(`activity.${part}`);
 }

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Copy } from '../../card/card.ts';
 import { fittersFormat } from '../../card/fitters-format.ts';
+import { labelSystem } from '../../card/label-system.ts';
 import type { Shop } from '../../card/shop.ts';
 import { afterTryOn } from '../../shortlist/after-try-on.ts';
 import { followUpWeeks } from '../../shortlist/follow-up.ts';
@@ -17,8 +18,9 @@ import { LightElement } from '../parts/light-element.ts';
 import { printPage } from '../parts/print-page.ts';
 import { savePdf } from '../parts/save-pdf.ts';
 import { ChangeEvent } from './bench-event.ts';
-import { type BenchPair, labelsText, pairsOn } from './bench-pairs.ts';
+import { type BenchPair, pairsOn } from './bench-pairs.ts';
 import type { BenchTicket } from './bench-ticket.ts';
+import { boxSaid } from './box-said.ts';
 import { boxesToChoose } from './boxes-to-choose.ts';
 import { dayOf } from './day.ts';
 
@@ -165,7 +167,7 @@ export class DecidePanel extends LightElement {
         value=${box.id}
         .checked=${chosen?.box === box.id}
         @change=${() => this.choose({ kind: 'pair', shoe: shoe.id, box: box.id, ...(chosen?.second && chosen.second !== shoe.id ? { second: chosen.second } : {}) })}
-      /><span><strong>${letter} ${shoe.name}</strong> ${apart(labelsText(box, this.words))} · ${this.words.say('card.fetch.shelf', { place: box.place })}</span></label
+      /><span><strong>${letter} ${shoe.name}</strong> ${apart(boxSaid(box, labelSystem(this.ticket.visit), this.words))}</span></label
     >`;
   }
 

@@ -1,17 +1,19 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { LineUp } from '../../shortlist/shortlist.ts';
+import type { LabelSystem } from '../../stock/shoe.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine, FoundShoe } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { ChangeEvent } from './bench-event.ts';
-import { type BenchPair, forText, pairsOn } from './bench-pairs.ts';
+import { type BenchPair, pairsOn } from './bench-pairs.ts';
 import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
 import './reason-form.ts';
 import { keptReason } from '../../card/text/kept-reason.ts';
+import { forText } from '../../card/text/pairs-text.ts';
 import { pairSaid } from './pair-said.ts';
 import './pull-list-panel.ts';
 import { fromText, mustText, optionText } from './why-text.ts';
@@ -29,6 +31,8 @@ export class LineUpPanel extends LightElement {
   @property({ attribute: false }) marks: readonly BoxMark[] = [];
   @property({ attribute: false }) words!: Words;
   @property() currency = '';
+  /** The size system that labels begin with. */
+  @property() first: LabelSystem = 'eu';
   @property({ attribute: false }) line!: LineClient;
   /** The hold stops the line: nothing is pulled in either. */
   @property({ type: Boolean }) stopped = false;
@@ -101,7 +105,7 @@ export class LineUpPanel extends LightElement {
             : nothing
       }
       ${this.stopped ? nothing : this.pullInForm()}
-      <lw-pull-list .work=${this.work} .pairs=${pairs} .marks=${this.marks} .words=${this.words}></lw-pull-list>`;
+      <lw-pull-list .work=${this.work} .pairs=${pairs} .first=${this.first} .marks=${this.marks} .words=${this.words}></lw-pull-list>`;
   }
 
   private lineUp(lineUp: LineUp, pairs: readonly BenchPair[]) {
@@ -160,7 +164,7 @@ export class LineUpPanel extends LightElement {
   private pair(pair: BenchPair) {
     const { id, name } = pair.entry.shoe;
     return html`<li class="pair" data-shoe=${id}>
-      ${pairSaid(pair, this.work.line.profile, this.currency, this.words)}
+      ${pairSaid(pair, this.work.line.profile, this)}
       ${this.asking === id ? this.askAside(id) : this.pairButtons(id, name)}
     </li>`;
   }

@@ -1,16 +1,23 @@
 import { html, nothing } from 'lit';
 import { easeInText } from '../../card/text/ease-in-text.ts';
 import type { Profile } from '../../profile/profile.ts';
-import type { Box } from '../../stock/shoe.ts';
+import type { LabelSystem } from '../../stock/shoe.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import { apart } from '../parts/apart.ts';
-import { type BenchPair, labelsOf } from './bench-pairs.ts';
-import { widthText } from './try-on/box-text.ts';
+import type { BenchPair } from './bench-pairs.ts';
+import { printedOn } from './box-said.ts';
 import { mustText, needName } from './why-text.ts';
 
+/** How it is said: the size system that labels begin with, the shop's money, the language. */
+interface Manner {
+  readonly first: LabelSystem;
+  readonly currency: string;
+  readonly words: Words;
+}
+
 /** What the bench says of one pair: the boxes to fetch, reasons, misgivings, what nobody measured, and how to ease in. */
-export function pairSaid(pair: BenchPair, profile: Profile, currency: string, words: Words) {
+export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, words }: Manner) {
   const { entry, letter, fails } = pair;
   const { shoe, easeIn, boxes, reasons, misgivings } = entry;
   const said = new Set(misgivings.map(({ code }) => code));
@@ -28,7 +35,7 @@ export function pairSaid(pair: BenchPair, profile: Profile, currency: string, wo
         : nothing
     }
     <ul class="boxes">
-      ${boxes.slice(0, 2).map(({ box }, at) => boxSaid(box, at > 0, words))}
+      ${boxes.slice(0, 2).map(({ box }, at) => boxToFetch(printedOn(box, first, words), box.place, at > 0, words))}
     </ul>
     <ul class="reasons">
       ${reasons.map(
@@ -50,12 +57,11 @@ export function pairSaid(pair: BenchPair, profile: Profile, currency: string, wo
 }
 
 /** Read at a glance from the shelf: one label and the place, then what else is printed on the box. */
-function boxSaid(box: Box, second: boolean, words: Words) {
-  const [first = '', ...others] = labelsOf(box, words);
-  const rest = [...others, ...widthText(box, words)].join(' · ');
+function boxToFetch([label = '', ...others]: readonly string[], place: string, second: boolean, words: Words) {
+  const rest = others.join(' · ');
   return html`<li>
-    <strong>${second ? `${words.say('bench.lines.then')} ` : ''}${first}</strong>
-    <strong class="shelf">${words.say('card.fetch.shelf', { place: box.place })}</strong>
+    <strong>${second ? `${words.say('bench.lines.then')} ` : ''}${label}</strong>
+    <strong class="shelf">${words.say('card.fetch.shelf', { place })}</strong>
     ${rest ? html`<span class="soft">${apart(rest)}</span>` : nothing}
   </li>`;
 }

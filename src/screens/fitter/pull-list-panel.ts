@@ -1,13 +1,15 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { pullList } from '../../shortlist/pull-list.ts';
+import type { LabelSystem } from '../../stock/shoe.ts';
 import type { BoxMark } from '../../stock/today.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { momentText } from '../parts/moment-text.ts';
-import { type BenchPair, labelsText } from './bench-pairs.ts';
+import type { BenchPair } from './bench-pairs.ts';
+import { printedOn } from './box-said.ts';
 
 /** What somebody is to do to a box's marks: `undo` takes the last one back. */
 export interface MarkWish {
@@ -22,6 +24,8 @@ export class PullListPanel extends LightElement {
   @property({ attribute: false }) pairs: readonly BenchPair[] = [];
   @property({ attribute: false }) marks: readonly BoxMark[] = [];
   @property({ attribute: false }) words!: Words;
+  /** The size system that labels begin with. */
+  @property() first: LabelSystem = 'eu';
 
   private say(key: string, data?: Readonly<Record<string, string | number>>): string {
     return this.words.say(`bench.pull.${key}`, data);
@@ -35,7 +39,7 @@ export class PullListPanel extends LightElement {
   protected override render() {
     const { lineUps } = this.work.line.shortlist;
     const pulled = this.work.pulledIn.map(({ entry }) => entry);
-    const first = {
+    const byHand = {
       for: 'pulled-in',
       entries: pulled,
       more: [],
@@ -43,7 +47,7 @@ export class PullListPanel extends LightElement {
       ifDropped: [],
       sureness: 'none',
     } as const;
-    const pulls = pullList({ lineUps: [...lineUps, first] });
+    const pulls = pullList({ lineUps: [...lineUps, byHand] });
     const letter = (shoe: string): string => this.pairs.find(({ entry }) => entry.shoe.id === shoe)?.letter ?? '';
     if (pulls.length === 0 && this.marks.length === 0) return nothing;
     return html`<section class="pull-list">
@@ -54,7 +58,7 @@ export class PullListPanel extends LightElement {
           ({ box, name, wanted }) => html`<li data-box=${box.id}>
             <strong class="shelf">${box.place}</strong>
             <span class="what"
-              ><strong>${letter(box.shoe)} ${name}</strong><span>${apart(labelsText(box, this.words))}</span>
+              ><strong>${letter(box.shoe)} ${name}</strong><span>${apart(printedOn(box, this.first, this.words).join(' · '))}</span>
               ${wanted.every(({ turn }) => turn === 2) ? html`<span class="soft">${this.say('second')}</span>` : nothing}</span
             >
             <span class="line">

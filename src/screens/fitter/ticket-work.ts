@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { labelSystem } from '../../card/label-system.ts';
 import type { Shop } from '../../card/shop.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
@@ -17,6 +18,7 @@ import { LightElement } from '../parts/light-element.ts';
 import './answers-panel.ts';
 import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, NO_NOTES } from './bench-ticket.ts';
+import { boxSaid } from './box-said.ts';
 import { isStop } from './cautions-panel.ts';
 import './decide-panel.ts';
 import './line-up-panel.ts';
@@ -25,7 +27,6 @@ import './need-list.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import type { Shortcut } from './shortcuts.ts';
 import { TicketKeeper } from './ticket-keeper.ts';
-import { boxText } from './try-on/box-text.ts';
 
 export const VIEWS = ['profile', 'measure', 'line-up', 'feet', 'decide'] as const;
 export type View = (typeof VIEWS)[number];
@@ -121,7 +122,7 @@ export class TicketWork extends LightElement {
                 .brief=${this.view !== 'profile' && this.view !== 'feet'}
                 @change-ticket=${this.changed}
               ></lw-bench-cautions>
-              ${this.glance(work)}
+              ${this.glance(ticket, work)}
               <nav class="views" aria-label=${say('views')}>
                 ${shownViews.map(
                   (view) => html`<button
@@ -180,14 +181,15 @@ export class TicketWork extends LightElement {
   }
 
   /** The pairs at a glance, the box to fetch of each, and what the last change moved. The line-up itself names the boxes. */
-  private glance(work: BenchLine) {
+  private glance(ticket: BenchTicket, work: BenchLine) {
     const pairs = this.view === 'line-up' ? [] : pairsOn(work);
+    const first = labelSystem(ticket.visit);
     return html`<section class="glance" aria-label=${this.words.say('bench.lines.title')}>
       <ol ?hidden=${pairs.length === 0}>
         ${pairs.map(
           ({ letter, entry: { shoe, boxes } }) => html`<li>
             <span class="letter">${letter}</span> <span class="name">${shoe.name}</span>
-            ${boxes[0] ? html`<span class="soft small">${apart(boxText(boxes[0].box, this.words))}</span>` : nothing}
+            ${boxes[0] ? html`<span class="soft small">${apart(boxSaid(boxes[0].box, first, this.words))}</span>` : nothing}
           </li>`,
         )}
       </ol>
@@ -237,6 +239,7 @@ export class TicketWork extends LightElement {
           .marks=${this.kept.marks}
           .words=${words}
           .currency=${this.shop.currency}
+          .first=${labelSystem(ticket.visit)}
           .line=${this.line}
           .stopped=${stopped}
         ></lw-line-ups>`;

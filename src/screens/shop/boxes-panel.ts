@@ -1,11 +1,12 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { boxOf } from '../../card/pairs.ts';
+import { labelsOf } from '../../card/text/box-text.ts';
 import { available, type BoxMark } from '../../stock/today.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import type { BoxSearch, FoundBox, FoundBoxes } from '../../worker/stock-service.ts';
-import { labelsText } from '../fitter/bench-pairs.ts';
 import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { countText } from './count-text.ts';
@@ -96,7 +97,8 @@ export class BoxesPanel extends LightElement {
   private row({ box, name, shelf }: FoundBox) {
     const { words } = this;
     const own = this.marks.filter((mark) => mark.box === box.id);
-    const what = `${name} · ${labelsText(box, words)}`;
+    const labels = labelsOf(boxOf(box, 'eu'), words).join(' · ');
+    const what = `${name} · ${labels}`;
     const act = (wish: MarkWish['what'], label: string, look = 'button') => html`<button
       type="button"
       class=${look}
@@ -110,7 +112,7 @@ export class BoxesPanel extends LightElement {
       <strong class="shelf">${box.place || '–'}</strong>
       <span class="what">
         <strong>${name}</strong>
-        <span>${apart(labelsText(box, words))}${box.width ? ` · ${words.say(`stock.width.${box.width}`)}` : nothing} · <span class="soft">${words.say(`stock.shelf.${shelf}`)}</span></span>
+        <span>${apart(labels)}${box.width ? ` · ${words.say(`stock.width.${box.width}`)}` : nothing} · <span class="soft">${words.say(`stock.shelf.${shelf}`)}</span></span>
       </span>
       <span class="here">
         <span>${words.say('stock.on-hand', { count: available(box) })}</span>

@@ -1,13 +1,13 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { nextBox } from '../../../sizing/next-box.ts';
-import type { Box } from '../../../stock/shoe.ts';
+import type { Box, LabelSystem } from '../../../stock/shoe.ts';
 import { FIT_NOTES, TASK_FELT } from '../../../visit/fit-notes.ts';
 import type { TryOn } from '../../../visit/visit.ts';
 import type { Words } from '../../../words/words.ts';
 import { LightElement } from '../../parts/light-element.ts';
+import { boxSaid } from '../box-said.ts';
 import { choiceRow } from '../measure/choice-row.ts';
-import { boxText } from './box-text.ts';
 import { readComfort } from './comfort.ts';
 import type { PairToTry } from './pairs-to-try.ts';
 import { earlierOf, inAnotherBox, recordOf, withNote, withRecord } from './records.ts';
@@ -25,6 +25,8 @@ export class PairRecord extends LightElement {
   @property({ attribute: false }) stocked: readonly Box[] = [];
   @property({ attribute: false }) tasks!: TasksToTry;
   @property({ type: Boolean }) uneven = false;
+  /** The size system that labels begin with. */
+  @property() first: LabelSystem = 'eu';
   @property({ attribute: false }) words!: Words;
   /** Takes the changed records, with a name for undoing them. */
   @property({ attribute: false }) put!: (tryOns: readonly TryOn[], what: string) => void;
@@ -90,14 +92,14 @@ export class PairRecord extends LightElement {
     return html`${choiceRow(
       'try-on-box',
       this.say('box'),
-      this.boxes.map((box) => ({ id: box.id, label: boxText(box, words) })),
+      this.boxes.map((box) => ({ id: box.id, label: boxSaid(box, this.first, words) })),
       this.record?.box ?? '',
       (box) => this.put(withRecord(this.tryOns, pair.shoe.id, box), `${pair.letter}: ${this.say('box')}`),
     )}
     ${earlier.map((each) => {
       const box = all.find(({ id }) => id === each.box);
       return html`<p class="soft">
-        ${this.say('before', { box: box ? boxText(box, words) : each.box, felt: this.say(`size.${each.size ?? 'not-said'}`) })}
+        ${this.say('before', { box: box ? boxSaid(box, this.first, words) : each.box, felt: this.say(`size.${each.size ?? 'not-said'}`) })}
       </p>`;
     })}`;
   }
@@ -123,7 +125,7 @@ export class PairRecord extends LightElement {
     const box = nextBox(known, pair.shoe, tried, which);
     const what = this.say(`next.${which}`);
     return html`<div class="said" role="status" data-next=${box?.id ?? 'none'}>
-      <p>${box ? `${what}: ${boxText(box, words)}` : this.say(`next.none-${which}`)}</p>
+      <p>${box ? `${what}: ${boxSaid(box, this.first, words)}` : this.say(`next.none-${which}`)}</p>
       ${
         box
           ? html`<button

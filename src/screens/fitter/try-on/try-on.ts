@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
+import { labelSystem } from '../../../card/label-system.ts';
 import type { Shop } from '../../../card/shop.ts';
 import type { Line } from '../../../pipeline.ts';
 import type { Entry } from '../../../shortlist/shortlist.ts';
@@ -132,6 +133,7 @@ export class TryOnScreen extends LightElement {
                   .stocked=${this.stocked[pair.shoe.id] ?? []}
                   .tasks=${tasksToTry(this.tasks, this.shop.kit, this.line.profile.facts, this.uneven)}
                   .uneven=${this.uneven}
+                  .first=${labelSystem(this.visit)}
                   .words=${words}
                   .put=${this.put}
                   @uneven=${(event: CustomEvent<boolean>) => {
