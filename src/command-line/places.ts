@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const place = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url)).replace(/\/$/, '');
@@ -10,6 +9,9 @@ export const PRINT_TEMPLATES = place('print-templates');
 export const DEMO_SHOP = place('demo/shop.json');
 export const FONTS = place('node_modules/@expo-google-fonts/atkinson-hyperlegible-next');
 export const DRAWINGS = place('src/drawings');
+const FULL_PAGES: readonly string[] = ['a4', 'letter'];
 /** Of the reading copy: how it looks, and what paper it is for where the format is a full page. */
 export const twinStyles = (format: string): readonly string[] =>
-  ['', `-${format}`].map((which) => place(`src/card/twin${which}.css`)).filter((path) => existsSync(path));
+  ['', ...(FULL_PAGES.includes(format) ? ['-full-page', `-${format}`] : [])].map((which) =>
+    place(`src/card/twin${which}.css`),
+  );

@@ -1,12 +1,13 @@
 import { proxy, wrap } from 'comlink';
-import type { LineService } from './line-service.ts';
+import type { CardOrder, LineService } from './line-service.ts';
+import { twinStyles } from './twin-styles.ts';
 
-/** The worker's service as screens call it: every answer comes later. */
+/** The worker's service as screens call it: every answer comes later, and a reading copy finds its own style. */
 export type LineClient = {
-  readonly [Name in keyof LineService]: (
+  readonly [Name in Exclude<keyof LineService, 'twin'>]: (
     ...args: Parameters<LineService[Name]>
   ) => Promise<Awaited<ReturnType<LineService[Name]>>>;
-};
+} & { readonly twin: (order: CardOrder) => Promise<string> };
 
 let client: LineClient | undefined;
 
@@ -36,7 +37,7 @@ function plain(worker: Worker): LineClient {
     stockCopy: () => remote.stockCopy(),
     fit: (visit, seed) => remote.fit(visit, seed),
     facts: (order) => remote.facts(order),
-    twin: (order) => remote.twin(order),
+    twin: (order) => remote.twin(order, twinStyles(order.format)),
     pdf: (order) => remote.pdf(order),
     warm: (language) => remote.warm(language),
     useMarks: (marks, date) => remote.useMarks(marks, date),

@@ -38,8 +38,8 @@ export interface LineService extends StockService {
   boxesOf(shoe: string): readonly Box[] | Promise<readonly Box[]>;
   /** What the card says, as codes and figures; screens put the words to it. */
   facts(order: CardOrder): CardSaying | Promise<CardSaying>;
-  /** The card as HTML for reading, preview and printing. */
-  twin(order: CardOrder): string | Promise<string>;
+  /** The card as HTML for reading, preview and printing, with its style sheets by their addresses. */
+  twin(order: CardOrder, styles: readonly string[]): string | Promise<string>;
   /** The card as PDF. */
   pdf(order: CardOrder): Uint8Array | Promise<Uint8Array>;
   /** Loads what cards need ahead of time. */

@@ -4,15 +4,11 @@ import { expose } from 'comlink';
 import type { CardFacts } from '../card/card.ts';
 import type { Template } from '../card/template.ts';
 import { textOf } from '../card/text/text-of.ts';
-import twinStyles from '../card/twin.css?url';
 import { twinPage } from '../card/twin.ts';
-import a4Paper from '../card/twin-a4.css?url';
-import letterPaper from '../card/twin-letter.css?url';
 import { drawings as activities } from '../drawings/activities.ts';
 import { drawings as floors } from '../drawings/floors.ts';
 import { inCurrency } from '../flow/in-currency.ts';
 import { cardOfLine, type Line, lineOf } from '../pipeline.ts';
-import typeStyles from '../screens/look/type.css?url';
 import { firstBundles, otherBundles } from '../screens/parts/word-files.ts';
 import type { Stock } from '../stock/shoe.ts';
 import { openStore } from '../storage/browser-store.ts';
@@ -36,8 +32,6 @@ const loaded = new Map<string, Promise<Words>>();
 const templates = import.meta.glob<Template>('../../print-templates/*/template.json', { import: 'default' });
 
 const pictures = { activities, floors };
-/** Full pages to print the reading copy on; other formats keep to its own A5. */
-const PAPERS: Readonly<Record<string, readonly string[]>> = { a4: [a4Paper], letter: [letterPaper] };
 
 const wordsIn = (language: string): Promise<Words> => {
   const known = loaded.get(language);
@@ -117,10 +111,8 @@ const service: LineService = {
     const line = lineFor(order);
     return { facts: factsFor(order, line), hold: line.profile.hold };
   },
-  twin: async (order) =>
-    twinPage(textOf(factsFor(order, lineFor(order)), await wordsFor(order), pictures), [
-      ...[typeStyles, twinStyles, ...(PAPERS[order.format] ?? [])].map((url) => new URL(url, import.meta.url).href),
-    ]),
+  twin: async (order, styles) =>
+    twinPage(textOf(factsFor(order, lineFor(order)), await wordsFor(order), pictures), styles),
   pdf: async (order) => {
     const [{ drawCard, fonts }, template, words] = await Promise.all([
       drawingParts(),
