@@ -27,6 +27,8 @@ fit card <answers.json…> --stock <stock.csv> --out card.pdf|folder [--format a
          [--ticket "maple 14"] [--shop demo/shop.json] [--origin https://…] [--copy customer|fitter] [--html]
 `;
 
+const HELP: readonly string[] = ['--help', '-h'];
+
 /** Where a command's words go. */
 export interface Outlets {
   readonly out: (text: string) => void;
@@ -58,6 +60,10 @@ export async function run(args: readonly string[], outlets: Outlets): Promise<nu
   try {
     const full = wordsOnDisk('en');
     words = full;
+    if (args.some((each) => HELP.includes(each))) {
+      out(USAGE);
+      return 0;
+    }
     const [name = '', ...rest] = args;
     const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name as keyof typeof COMMANDS] : undefined;
     if (!command) {

@@ -5,6 +5,19 @@ import { command, NURSE, ownFolder, STOCK, STORY } from './running.ts';
 const own = ownFolder();
 afterAll(own.gone);
 
+describe('somebody who asks for help', () => {
+  it.each([['--help'], ['-h'], ['size', '--help']])(
+    'is shown every command, and nothing is wrong: %s %s',
+    async (...args) => {
+      const { code, out, err } = await command(...args.filter((each) => each !== undefined));
+      expect({ code, err }).toEqual({ code: 0, err: '' });
+      for (const name of ['check', 'map', 'rules', 'stock', 'size', 'profile', 'shortlist', 'card']) {
+        expect(out).toContain(`fit ${name} `);
+      }
+    },
+  );
+});
+
 describe('a command that is no command', () => {
   it.each([
     ['nothing at all', []],
