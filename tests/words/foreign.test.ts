@@ -19,7 +19,7 @@ const CODE = /^words\/command-line: finding\.(copy|shelf)-unknown$/;
  * names of files, of fields and of commands, and what is typed there.
  */
 const AS_PRINTED =
-  /(EU|UK|US|PIN|PDF|CSV|SVG|PNG|JSON|UTF-8|HTTPS?|EUR|Mondopoint|Letter|viewBox|localhost|A[45]|N\/mm|k?Pa|k?m\/[sh]|in|oz|z|p|true|false|id|[\w/.-]+\.(json|csv)|print-templates|stories\/|flows\/words|common-practice|--out|--left|fit|https:\/\/kiosk\.example|maple 14)(?![A-Za-z])/g;
+  /(EU|UK|US|PIN|PDF|CSV|SVG|PNG|JSON|UTF-8|HTTPS?|EUR|Mondopoint|Letter|viewBox|localhost|A[45]|N\/mm|k?Pa|k?m\/[sh]|in|oz|z|p|true|false|id|[\w/.-]+\.(json|csv)|print-templates|stories\/|flows\/words|common-practice|--(out|left|help)|https:\/\/kiosk\.example|maple 14)(?![A-Za-z])/g;
 const OTHERS = LANGUAGES.filter((language) => language !== 'en');
 
 describe.each(OTHERS)('in %s', (language) => {
