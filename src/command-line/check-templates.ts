@@ -16,8 +16,12 @@ function findingsOf(path: string): readonly Finding[] {
   if (!value) return findings;
   const folder = basename(dirname(path));
   const named = value.id === folder ? [] : [{ code: 'template-misnamed', value: value.id, data: { folder } }];
-  const over = offThePage(value).map((what) => ({ code: 'template-overflows', value: what }));
-  return [...named, ...over].map((finding) => ({ severity: 'error', file: path, ...finding }));
+  const { over, cut } = offThePage(value);
+  const noRoom = [
+    ...over.map((what) => ({ code: 'template-overflows', value: what })),
+    ...cut.map((what) => ({ code: 'template-cuts', value: what })),
+  ];
+  return [...named, ...noRoom].map((finding) => ({ severity: 'error', file: path, ...finding }));
 }
 
 const templatesIn = (folder: string): readonly string[] =>

@@ -17,24 +17,39 @@ import { wordsOnDisk } from './words-on-disk.ts';
 /** Millimetres by which rounding may put a mark over the margin. */
 const SLACK = 0.05;
 
+/** What a template's page has no room for: words that run over its margins (or the kind of mark), and words it cuts. */
+export interface NoRoomFor {
+  readonly over: readonly string[];
+  readonly cut: readonly string[];
+}
+
+/** A template that is wrong is wrong in many words; so many of either kind show what is meant. Our choice. */
+const SHOWN = 3;
+
 /**
- * What of a trial card would run over the margins of a template's page: the words, or the kind of mark. The trial card
- * says what every card must: all cautions there are, one invented pair with an ease-in, a code of the usual length. The
- * fitter's copy of it also has a record of the bench.
+ * What of a trial card has no room on a template's page. The trial card says what every card must: all cautions there
+ * are, one invented pair with an ease-in, a code of the usual length. The fitter's copy of it also has a record of the
+ * bench.
  */
-export function offThePage(template: Template): readonly string[] {
+export function offThePage(template: Template): NoRoomFor {
   const { words, facts } = trial();
   const copies: readonly CardFacts[] = [facts, { ...facts, copy: 'fitter', bench: BENCH }];
   try {
     const pages = copies.flatMap(
       (each) => layoutCard(textOf(each, words, picturesOnDisk()), template, measureOf(fontsOnDisk())).pages,
     );
-    return [...new Set(pages.flatMap((page) => over(page, template)))].slice(0, 3);
+    const marks = pages.flatMap((page) => page.marks);
+    return {
+      over: few(pages.flatMap((page) => over(page, template))),
+      cut: few(marks.flatMap((mark) => (mark.kind === 'text' && mark.cut !== undefined ? [mark.cut] : []))),
+    };
   } catch (reason) {
-    if (reason instanceof NoRoom) return [reason.words];
+    if (reason instanceof NoRoom) return { over: [reason.words], cut: [] };
     throw reason;
   }
 }
+
+const few = (words: readonly string[]): readonly string[] => [...new Set(words)].slice(0, SHOWN);
 
 function over({ width, height, marks }: Page, { margins }: Template): readonly string[] {
   return marks.flatMap((mark) => {

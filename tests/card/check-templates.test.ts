@@ -45,4 +45,9 @@ describe('a shop that checks its print templates', () => {
     put('roll80', roll.replace('"body": [9]', '"body": [40]'));
     expect(found().map(({ code }) => code)).toContain('template-overflows');
   });
+
+  it('hears of labels so large that a size would be cut in two', () => {
+    put('roll80', roll.replace('"fetch": 15', '"fetch": 60'));
+    expect(found()).toEqual([{ code: 'template-cuts', line: undefined, value: 'Regal' }]);
+  });
 });

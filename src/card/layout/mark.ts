@@ -14,6 +14,8 @@ export interface TextMark {
   readonly size: number;
   readonly bold: boolean;
   readonly ink: Ink;
+  /** A word of its text that no line had room for, so that it was broken where no word is. */
+  readonly cut?: string;
 }
 export interface LineMark {
   readonly kind: 'line';

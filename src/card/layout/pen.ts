@@ -51,10 +51,13 @@ export const lineHeight = (size: number): number => size * POINT * LEADING;
 export function para(pen: Pen, text: string, width: number, style: Style, before = 0): Piece {
   const bold = style.bold ?? false;
   const step = lineHeight(style.size);
-  const lines = text === '' ? [] : wrap(text, (line) => pen.measure.width(line, bold) * style.size * POINT, width);
-  const marks = lines.map((line, index) =>
-    textMark(pen, line, 0, index * step + baseline(style.size), { ...style, bold }, width),
-  );
+  const cut: string[] = [];
+  const long = (line: string): number => pen.measure.width(line, bold) * style.size * POINT;
+  const lines = text === '' ? [] : wrap(text, long, width, (word) => cut.push(word));
+  const marks = lines.map((line, index) => ({
+    ...textMark(pen, line, 0, index * step + baseline(style.size), { ...style, bold }, width),
+    ...(cut[0] === undefined ? {} : { cut: cut[0] }),
+  }));
   return piece(lines.length * step, marks, before);
 }
 

@@ -11,13 +11,19 @@ export class NoRoom extends Error {
 
 /**
  * Parts text into lines that fit. Breaks at spaces, then after a hyphen or slash, then at a soft hyphen, and a word too
- * long even so between any two characters, so that nothing ever runs off the paper. No-break spaces hold.
+ * long even so between any two characters, so that nothing ever runs off the paper; `cut` is told of it. No-break
+ * spaces hold.
  *
  * @example
  * wrap('ab cd', (line) => line.length, 3) // ['ab', 'cd']
  * wrap('abcdef', (line) => line.length, 4) // ['abcd', 'ef']
  */
-export function wrap(text: string, width: (line: string) => number, room: number): readonly string[] {
+export function wrap(
+  text: string,
+  width: (line: string) => number,
+  room: number,
+  cut: (word: string) => void = () => undefined,
+): readonly string[] {
   if (room <= 0) throw new NoRoom(text);
   const lines: string[] = [];
   let line = '';
@@ -29,6 +35,7 @@ export function wrap(text: string, width: (line: string) => number, room: number
     }
     if (line !== '') lines.push(ended(line));
     line = part;
+    if (!fits(clean(line))) cut(clean(line).trim());
     while (!fits(clean(line))) {
       const head = longest(clean(line), fits);
       lines.push(head);
