@@ -16,6 +16,7 @@ import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { EchoGuard } from '../parts/echo-guard.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { PageTurn } from '../parts/page-turn.ts';
 import { Priced } from '../parts/priced.ts';
 import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
@@ -55,7 +56,7 @@ export class Kiosk extends LightElement {
   private keeper: VisitKeeper | undefined;
   private booted: Promise<void> = Promise.resolve();
   private machine: ReturnType<typeof interviewMachine> | undefined;
-  private shownPlace = '';
+  private readonly turn = new PageTurn(this, () => this.placeNow);
   private readonly priced = new Priced();
   private readonly spoken = new Spoken(this, () => this.loadWords);
   private readonly ahead = new Ahead(
@@ -190,31 +191,12 @@ export class Kiosk extends LightElement {
   /** The fitter may have changed the language; the next customer starts with it. */
   private leaveBench(): void {
     this.bench = undefined;
-    this.shownPlace = '';
+    this.turn.forget();
     void this.spoken.speak(document.documentElement.lang);
   }
 
   private get placeNow(): string {
     return this.interview.actor?.getSnapshot().context.at ?? '';
-  }
-
-  /** Taking away what has the focus makes the browser lay out the page at once, half changed; so the focus goes first. */
-  protected override willUpdate(): void {
-    if (this.placeNow === this.shownPlace || this.shownPlace === '') return;
-    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
-  }
-
-  protected override updated(): void {
-    const place = this.placeNow;
-    if (place === this.shownPlace) return;
-    const first = this.shownPlace === '';
-    this.shownPlace = place;
-    if (first) return;
-    // With the frame that draws the page: asked for sooner, the page would be laid out twice.
-    requestAnimationFrame(() => {
-      window.scrollTo(0, 0);
-      this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true });
-    });
   }
 
   protected override render() {
