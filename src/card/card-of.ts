@@ -4,16 +4,17 @@ import { factsOf } from '../profile/facts.ts';
 import type { Facts, Profile } from '../profile/profile.ts';
 import { profileOf } from '../profile/profile-of.ts';
 import { followUpWeeks } from '../shortlist/follow-up.ts';
-import type { Stock } from '../stock/shoe.ts';
+import type { LabelSystem, Stock } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 import { benchOf } from './bench.ts';
+import { calculatedSizes, labelsDiffer } from './calculated-size.ts';
 import type { CardFacts, CardLineUp, CardSize, Copy } from './card.ts';
 import { cardCautions } from './cautions.ts';
 import { labelSystem } from './label-system.ts';
 import { pairsOf } from './pairs.ts';
 import { healthSources, onlyHealth, openVisit } from './private.ts';
 import type { Shop } from './shop.ts';
-import { stripsOf } from './strips.ts';
+import { stripsOf, todayMeasured } from './strips.ts';
 import { withKit } from './task-kit.ts';
 import { type TaskGate, tasksOf } from './tasks.ts';
 
@@ -70,12 +71,15 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     code: context.code,
     ...(profile.outcome === 'refer' ? {} : doingOf(activity, profile.facts)),
     lineUps: pairs.lineUps,
+    musts: profile.outcome === 'shortlist' ? mustsMet(profile.musts, hiddenMusts) : [],
+    justSize: profile.facts['reason'] === 'just-my-size',
+    todayMeasured: todayMeasured(visit),
     strips: stripsOf(drawn, pairs.shoes, shown.facts, fitter),
     tasks:
       profile.outcome === 'shortlist' && !decided
         ? tasksOf(withKit(activity?.tasks ?? [], context.shop.kit), profile.facts, context.gate, { asked, tellsHealth })
         : { gentle: [], moving: [], needsFitter: false },
-    ...(profile.outcome === 'refer' ? {} : { size: sizeOf(visit, shown) }),
+    ...(profile.outcome === 'refer' ? {} : { size: sizeOf(visit, shown, first, pairs.lineUps) }),
     cautions,
     advice: (profile.outcome === 'refer' ? [] : shown.advice)
       .filter((item) => tellsHealth || !(item.health || onlyHealth(item.reasons, health)))
@@ -89,6 +93,12 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
       : {}),
   };
 }
+
+/** A customer need not be told of their own shelf. */
+const mustsMet = (musts: Profile['musts'], hidden: ReadonlySet<string>): CardFacts['musts'] =>
+  musts
+    .filter(({ attribute }) => attribute !== 'shelf' && !hidden.has(attribute))
+    .map(({ attribute, value }) => ({ must: attribute, value }));
 
 /** Activity and floor, as drawn at the head of the card. */
 function doingOf(activity: Activity | undefined, facts: Facts): Pick<CardFacts, 'doing'> {
@@ -129,10 +139,14 @@ function healthAsked(facts: Facts): boolean {
     : carried !== 'skipped' && carried !== 'measure-first';
 }
 
-function sizeOf(visit: Visit, profile: Profile): CardSize {
+function sizeOf(visit: Visit, { size, facts }: Profile, first: LabelSystem, lineUps: readonly CardLineUp[]): CardSize {
   const feet = visit.observation.feet;
+  const calculated = size.labels ? calculatedSizes(first, size.labels, facts['shelf']) : [];
+  const [own] = calculated;
   return {
-    ...profile.size,
+    ...size,
+    calculated,
+    labelsDiffer: own !== undefined && labelsDiffer(lineUps, own),
     ...(feet?.left ? { left: feet.left } : {}),
     ...(feet?.right ? { right: feet.right } : {}),
   };

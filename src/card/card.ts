@@ -3,11 +3,11 @@ import type { Answer } from '../flow/answers.ts';
 import type { Question } from '../flow/format.ts';
 import type { CautionLevel, Grade, Known, Outcome } from '../flow/knowledge.ts';
 import type { Feet, Foot } from '../observation/observation.ts';
-import type { LineUp, WhatIf } from '../shortlist/shortlist.ts';
-import type { FormulaLabels } from '../sizing/advice.ts';
+import type { LineUp, MoreWithout, WhatIf } from '../shortlist/shortlist.ts';
 import type { LabelSystem } from '../stock/shoe.ts';
 import type { Finding } from '../units/result.ts';
 import type { Choice, Clearance, Hold, Override, TryOn } from '../visit/visit.ts';
+import type { Calculated } from './calculated-size.ts';
 import type { Shop } from './shop.ts';
 
 /**
@@ -34,10 +34,16 @@ export interface CardFacts {
   /** What the shoes are for. Absent where it was not asked. */
   readonly doing?: CardDoing;
   readonly lineUps: readonly CardLineUp[];
+  /** What every pair has to be. On a customer's copy without those that follow from health alone. */
+  readonly musts: readonly { readonly must: string; readonly value: string | number | boolean }[];
   readonly strips: readonly Strip[];
+  /** Whether today's shoe on the strips was measured; else it stands where such shoes usually do. */
+  readonly todayMeasured: boolean;
   readonly tasks: CardTasks;
   /** Absent on a `refer` card, which sells nothing. */
   readonly size?: CardSize;
+  /** The customer came for their size alone: it heads the card, and the pairs are there to try it with. */
+  readonly justSize: boolean;
   /** Most urgent first. */
   readonly cautions: readonly CardCaution[];
   readonly advice: readonly CardAdvice[];
@@ -72,6 +78,8 @@ export interface CardLineUp {
   readonly pairs: readonly CardPair[];
   /** Only when there are no pairs: what would bring some back. */
   readonly ifDropped: LineUp['ifDropped'];
+  /** Only where pairs are few, or not all made for what is done in them. */
+  readonly moreWithout?: MoreWithout;
   readonly whatIf?: WhatIf;
 }
 
@@ -141,7 +149,10 @@ export interface CardSize {
   readonly doubt: number;
   readonly toeRoom: readonly [number, number];
   readonly innerLength?: readonly [number, number];
-  readonly labels?: FormulaLabels;
+  /** The calculated size in each system the customer meets, their own first. Empty where nothing could be calculated. */
+  readonly calculated: readonly Calculated[];
+  /** A box to fetch bears another size than that. */
+  readonly labelsDiffer: boolean;
   readonly findings: readonly Finding[];
   readonly left?: Foot;
   readonly right?: Foot;

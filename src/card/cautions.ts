@@ -9,7 +9,8 @@ const STOPS: readonly string[] = ['now', 'today', 'before-choosing'];
 /**
  * The cautions of one card, most urgent first, each once.
  *
- * Every card prints those that are for everybody; a `refer` card also prints every stop there is. What follows from
+ * Every card prints those that are for everybody; a `refer` card, which sells nothing, leaves out the care of shoes and
+ * prints every stop there is. What follows from
  * this customer's health answers is added only where the card may tell it, and what is for the fitter alone only on
  * the fitter's copy.
  */
@@ -22,7 +23,9 @@ export function cardCautions(
   fitter: boolean,
 ): readonly CardCaution[] {
   const shared = knowledge.cautions.filter(
-    (row) => row.always || (outcome === 'refer' && !tellsHealth && row.health && STOPS.includes(row.level)),
+    (row) =>
+      (row.always && !(outcome === 'refer' && row.level === 'upkeep')) ||
+      (outcome === 'refer' && !tellsHealth && row.health && STOPS.includes(row.level)),
   );
   const told = own.filter((caution) => tellsHealth || !(caution.health || onlyHealth(caution.reasons, health)));
   const wanted = new Set([...told.map((caution) => caution.code), ...shared.map((row) => row.id)]);

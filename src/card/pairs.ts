@@ -33,6 +33,9 @@ export function pairsOf(
     }),
     ifDropped:
       lineUp.entries.length === 0 ? lineUp.ifDropped.filter((each) => !privacy.hiddenMusts.has(each.must)) : [],
+    ...(lineUp.moreWithout && !privacy.hiddenMusts.has(lineUp.moreWithout.must)
+      ? { moreWithout: lineUp.moreWithout }
+      : {}),
     ...(lineUp.whatIf && tells(lineUp.whatIf.question) ? { whatIf: lineUp.whatIf } : {}),
   }));
   return { lineUps: out, shoes };

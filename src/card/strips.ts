@@ -2,6 +2,7 @@ import type { AttributeKey } from '../attributes/attributes.ts';
 import { attribute } from '../attributes/table.ts';
 import type { Facts, Need } from '../profile/profile.ts';
 import type { Shoe } from '../stock/shoe.ts';
+import type { Visit } from '../visit/visit.ts';
 import type { Strip } from './card.ts';
 
 /**
@@ -32,6 +33,10 @@ export function stripsOf(
     };
   });
 }
+
+/** Whether anything of today's shoe was measured; all else of it is what such shoes usually are. */
+export const todayMeasured = ({ observation }: Pick<Visit, 'observation'>): boolean =>
+  Object.keys(observation.oldPair?.measured ?? {}).length > 0;
 
 /**
  * Where a value stands on its tape, 0 at the low end to 1 at the high end; beyond the ends it stays at the end.

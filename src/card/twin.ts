@@ -17,6 +17,7 @@ ${stub(text)}
 <div class="card-body">
 <h1>${escaped(text.title)}</h1>
 ${text.lead.map(p).join('\n')}
+${text.musts ? p(text.musts) : ''}
 ${decision(text)}
 ${pictures(text)}
 ${text.lineUps.map((lineUp) => `${lineUp.heading ? h2(lineUp.heading) : ''}<div class="card-pairs">${lineUp.pairs.map((pair) => pairHtml(pair, lineUp.heading ? 3 : 2)).join('')}</div>${lineUp.notes.map(p).join('')}`).join('\n')}
@@ -149,7 +150,7 @@ function size({ size: said }: CardText): string {
         foot ? [`${foot.name}: ${[foot.length, foot.ball].filter(Boolean).join(' · ')}`] : [],
       )
     : [];
-  return `${h2(said.heading)}${rows.length > 0 ? `<dl class="card-size">${rows.join('')}</dl>` : ''}${feet.length > 0 ? items(feet) : ''}${said.notes.map(p).join('')}`;
+  return `${h2(said.heading)}${rows.length > 0 ? `<dl class="card-size">${rows.join('')}</dl>` : ''}${feet.length > 0 ? items(feet) : ''}${[...(said.differs ? [said.differs] : []), ...said.notes].map(p).join('')}`;
 }
 
 function table({ heading, columns, rows, notes }: TableText): string {

@@ -38,11 +38,12 @@ function asJson({ shortlist: { outcome, lineUps, cautions } }: Line) {
   });
   return {
     outcome,
-    lineUps: lineUps.map(({ for: forWhat, entries, removed, ifDropped, sureness, whatIf }) => ({
+    lineUps: lineUps.map(({ for: forWhat, entries, removed, ifDropped, moreWithout, sureness, whatIf }) => ({
       for: forWhat,
       entries: entries.map(entry),
       removed,
       ifDropped,
+      ...(moreWithout ? { moreWithout } : {}),
       sureness,
       ...(whatIf ? { whatIf } : {}),
     })),

@@ -10,6 +10,9 @@ import type { Part } from './shortlist.ts';
 /** Pairs looked at when the line-up is picked and its sureness measured: the first forty in order. Our choice. */
 export const POOL = 40;
 
+/** Pairs in a line-up: as many as a customer tries with care and a fitter carries. Common practice. */
+export const LINE_UP = 3;
+
 /** Weight of closeness against difference: for the second pair, and for the one that is there to differ. Our choice. */
 const LAMBDA = { close: 0.7, contrast: 0.5 } as const;
 

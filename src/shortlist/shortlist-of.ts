@@ -6,6 +6,7 @@ import type { Visit } from '../visit/visit.ts';
 import { type BoxesInSize, boxesInSize } from './boxes-in-size.ts';
 import { entryOf } from './entry.ts';
 import { pickLineUp } from './line-up.ts';
+import { moreWithout } from './more-without.ts';
 import { meets } from './musts.ts';
 import { byOrder } from './order.ts';
 import { partsOf, settingOf } from './parts-of.ts';
@@ -67,6 +68,11 @@ function lineUpOf(
   const placed = pickLineUp(inOrder, part.needs, asksFirmerInner(part, profile), part.preferences);
   const boxesOf = ({ id }: Shoe) => boxes.get(id) as readonly BoxFit[];
   const entries = placed.map((each, i) => entryOf(each.scored, i + 1, each.part, boxesOf(each.scored.shoe), setting));
+  const without = moreWithout(
+    sieved,
+    placed.map(({ scored }) => scored.shoe),
+    part.preferences ?? [],
+  );
   const taken = new Set(placed.map(({ scored }) => scored));
   const more = inOrder
     .slice(0, MORE + placed.length)
@@ -79,6 +85,7 @@ function lineUpOf(
     more,
     removed: sieved.removed,
     ifDropped: sieved.ifDropped,
+    ...(without && { moreWithout: without }),
     sureness: surenessOf(inOrder, [...part.needs, ...(part.preferences ?? [])], seed),
   };
 }

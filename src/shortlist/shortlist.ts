@@ -25,6 +25,8 @@ export interface LineUp {
   readonly removed: readonly Removed[];
   /** Only when nothing is left: dropping this one must would give so many pairs. Most pairs first. */
   readonly ifDropped: readonly { readonly must: string; readonly value: Must['value']; readonly pairs: number }[];
+  /** Only where pairs are few, or not all made for what is done in them: what dropping one must would give. */
+  readonly moreWithout?: MoreWithout;
   /** `closest` on paper, or a close call where the feet decide. */
   readonly sureness: 'closest-on-paper' | 'feet-decide' | 'none';
   /** The one answer whose change would change the first pair. */
@@ -38,6 +40,14 @@ export interface Removed {
   readonly value: Must['value'];
   readonly count: number;
   readonly unrecorded: number;
+}
+
+/** Without this one must there would be so many pairs; with `madeFor` only those count that are sold for the activity. */
+export interface MoreWithout {
+  readonly must: string;
+  readonly value: Must['value'];
+  readonly pairs: number;
+  readonly madeFor?: true;
 }
 
 /** Had this question been answered so, that shoe would come first. */

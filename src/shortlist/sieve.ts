@@ -6,6 +6,12 @@ import type { LineUp, Removed } from './shortlist.ts';
 /** What the musts leave of the stock, and what each of them took. */
 export interface Sieved extends Pick<LineUp, 'removed' | 'ifDropped'> {
   readonly left: readonly Shoe[];
+  /** The shoes that each must alone keeps out; musts that keep none out by themselves are left out. */
+  readonly keptOut: readonly {
+    readonly must: string;
+    readonly value: Must['value'];
+    readonly shoes: readonly Shoe[];
+  }[];
 }
 
 /** A box in the customer's size on hand: always a must, judged by the stock and not by a rule. */
@@ -22,7 +28,7 @@ export function sieve(shoes: readonly Shoe[], musts: readonly Must[], inSize: (s
     value,
     count: 0,
     unrecorded: 0,
-    alone: 0,
+    alone: [] as Shoe[],
   }));
   for (const shoe of shoes) {
     const stopped: (typeof taken)[number][] = [];
@@ -37,17 +43,18 @@ export function sieve(shoes: readonly Shoe[], musts: readonly Must[], inSize: (s
     for (const row of stopped) row.count += 1;
     const only = stopped[0];
     if (only === undefined) left.push(shoe);
-    else if (stopped.length === 1) only.alone += 1;
+    else if (stopped.length === 1) only.alone.push(shoe);
   }
+  const keptOut = taken.flatMap(({ must, value, alone }) => (alone.length > 0 ? [{ must, value, shoes: alone }] : []));
   return {
     left,
+    keptOut,
     removed: taken.flatMap(({ alone: _, ...row }): Removed[] => (row.count > 0 ? [row] : [])),
     ifDropped:
       left.length > 0
         ? []
-        : taken
-            .filter(({ alone }) => alone > 0)
-            .map(({ must, value, alone }) => ({ must, value, pairs: alone }))
+        : keptOut
+            .map(({ must, value, shoes: kept }) => ({ must, value, pairs: kept.length }))
             .sort((a, b) => b.pairs - a.pairs),
   };
 }

@@ -30,10 +30,14 @@ const cardFor = (visit: Visit, copy: Copy = 'customer'): CardFacts =>
 const cardOfThe = (line: Line, copy: Copy): CardFacts =>
   cardOfLine(line, knowledge, stock, { shop, date: '2026-11-25', ticket: 'maple 14', copy });
 
-/** A customer's copy without its pairs and what is drawn of them, and without the code, which has a test of its own. */
+/** A customer's copy without its pairs, what is drawn of them and whether their labels differ from the calculated size, and without the code, which has a test of its own. */
 function rest(facts: CardFacts): unknown {
-  const { lineUps: _, strips, code: __, ...others } = facts;
-  return { ...others, strips: strips.map(({ pairs: _p, missing: _m, ...strip }) => strip) };
+  const { lineUps: _, strips, code: __, size, ...others } = facts;
+  return {
+    ...others,
+    size: { ...size, labelsDiffer: undefined },
+    strips: strips.map(({ pairs: _p, missing: _m, ...strip }) => strip),
+  };
 }
 
 /** Health answers that decline nothing: declining is openly said on the card. */

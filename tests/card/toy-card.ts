@@ -84,6 +84,11 @@ const pair = (letter: string, name: string, rest: Partial<CardPair>): CardPair =
   ...rest,
 });
 
+/** A line-up of one pair with these boxes to fetch. */
+export const pairsWith = (boxes: CardPair['boxes']): CardFacts['lineUps'] => [
+  { for: 'all', sureness: 'none', pairs: [pair('A', 'Toy Sandpiper', { boxes })], ifDropped: [] },
+];
+
 export const toyFacts: CardFacts = {
   copy: 'customer',
   outcome: 'shortlist',
@@ -183,6 +188,9 @@ export const toyFacts: CardFacts = {
       missing: ['C'],
     },
   ],
+  musts: [],
+  justSize: false,
+  todayMeasured: true,
   tasks: { gentle: ['stand', 'walk'], moving: ['hop'], needsFitter: true },
   size: {
     from: 'measured',
@@ -190,7 +198,13 @@ export const toyFacts: CardFacts = {
     doubt: 0,
     toeRoom: [10, 15],
     innerLength: [275, 280],
-    labels: { mondopoint: '265', eu: '42', uk: '8.5', usMen: '9.5', usWomen: '10.5' },
+    calculated: [
+      { system: 'eu', label: '42' },
+      { system: 'uk', label: '8.5' },
+      { system: 'us-men', label: '9.5' },
+      { system: 'us-women', label: '10.5' },
+    ],
+    labelsDiffer: false,
     findings: [],
     left: { length: 262, ballGirth: 248 },
     right: { length: 265 },

@@ -12,6 +12,8 @@ export interface CardText {
   readonly outcome: Outcome;
   readonly title: string;
   readonly lead: readonly string[];
+  /** What every pair had to be, and is: no reason of one pair before another, but what the customer asked for. */
+  readonly musts?: string;
   readonly head: HeadText;
   /** What the shoes are for: drawings with a word or two below each. */
   readonly pictures: readonly PictureText[];
@@ -20,6 +22,8 @@ export interface CardText {
   readonly strips: StripsText;
   readonly tasks: TasksText;
   readonly size?: SizeText;
+  /** The customer came for their size alone. */
+  readonly sizeFirst: boolean;
   readonly notes: NotesText;
   readonly cautions: readonly CautionsText[];
   readonly advice: ListText;
@@ -136,6 +140,8 @@ export interface TaskText {
 export interface SizeText {
   readonly heading: string;
   readonly rows: readonly { readonly name: string; readonly value: string }[];
+  /** Why a box to fetch bears another size than the calculated one. */
+  readonly differs?: string;
   readonly notes: readonly string[];
   readonly foot?: { readonly left?: FootText; readonly right?: FootText; readonly title: string };
 }

@@ -68,10 +68,18 @@ function notesOf(lineUp: CardLineUp, facts: CardFacts, words: Words): readonly s
   return [
     ...(sureness && facts.lineUps.length > 1 ? [words.say(sureness, { letter })] : []),
     ...whatIfText(lineUp, facts, words),
+    ...moreWithoutText(lineUp, facts, words),
     ...lineUp.ifDropped.map(({ must, value, pairs }) =>
       words.say('card.pair.dropped', { must: mustText(must, value, facts.shop.currency, words), count: pairs }),
     ),
   ];
+}
+
+function moreWithoutText({ moreWithout }: CardLineUp, { shop }: CardFacts, words: Words): readonly string[] {
+  if (!moreWithout) return [];
+  const { must, value, pairs, madeFor } = moreWithout;
+  const data = { must: mustText(must, value, shop.currency, words), count: pairs };
+  return [words.say(madeFor ? 'card.pair.made-for' : 'card.pair.dropped', data)];
 }
 
 function whatIfText({ whatIf }: CardLineUp, facts: CardFacts, words: Words): readonly string[] {

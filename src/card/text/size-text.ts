@@ -1,5 +1,6 @@
 import type { Foot } from '../../observation/observation.ts';
 import type { Words } from '../../words/words.ts';
+import type { Calculated } from '../calculated-size.ts';
 import type { CardSize } from '../card.ts';
 import type { FootText, SizeText } from './card-text.ts';
 
@@ -16,7 +17,6 @@ export function sizeText(size: CardSize, withFeet: boolean, words: Words): SizeT
   const value = words.number(size.footLength, whole ? 0 : 1);
   const range = ([from, to]: readonly [number, number]) =>
     words.say('card.size.range', { from: words.number(from, 0), to: words.number(to, 0) });
-  const labels = size.labels;
   return {
     heading,
     rows: [
@@ -29,10 +29,16 @@ export function sizeText(size: CardSize, withFeet: boolean, words: Words): SizeT
       },
       { name: words.say('card.size.room'), value: range(size.toeRoom) },
       ...(size.innerLength ? [{ name: words.say('card.size.inner'), value: range(size.innerLength) }] : []),
-      ...(labels
-        ? [{ name: words.say('card.size.labels'), value: unbroken(words.say('card.size.label-line', { ...labels })) }]
+      ...(size.calculated.length > 0
+        ? [
+            {
+              name: words.say('card.size.labels'),
+              value: size.calculated.map((each) => sizeSaid(each, words)).join(' · '),
+            },
+          ]
         : []),
     ],
+    ...(size.labelsDiffer ? { differs: words.say('card.size.differs') } : {}),
     notes,
     ...(withFeet && (size.left?.length || size.right?.length)
       ? {
@@ -46,12 +52,12 @@ export function sizeText(size: CardSize, withFeet: boolean, words: Words): SizeT
   };
 }
 
-/** Lines end between two labels and never within one. */
-const unbroken = (labels: string): string =>
-  labels
-    .split(' · ')
-    .map((label) => label.replaceAll(' ', '\u00a0'))
-    .join(' · ');
+/** A calculated size, its number as the language writes it; lines end between two and never within one. */
+export function sizeSaid({ system, label }: Calculated, words: Words): string {
+  const number = Number(label);
+  const written = Number.isNaN(number) ? label : words.number(number, Number.isInteger(number) ? 0 : 1);
+  return words.say(`card.label.${system}`, { label: written }).replaceAll(' ', '\u00a0');
+}
 
 function footPart(
   side: 'left' | 'right',

@@ -5,7 +5,7 @@ import type { CardFacts, Strip } from '../card.ts';
 import type { StripsText, StripText } from './card-text.ts';
 
 /** The tape measures, with what each says in sentences for whoever listens instead of looking. */
-export function stripsText(facts: Pick<CardFacts, 'strips'>, words: Words): StripsText {
+export function stripsText(facts: Pick<CardFacts, 'strips' | 'todayMeasured'>, words: Words): StripsText {
   const pairs = facts.strips.some((strip) => strip.pairs.length + strip.missing.length > 0);
   const today = facts.strips.some((strip) => strip.today !== undefined);
   return {
@@ -13,7 +13,7 @@ export function stripsText(facts: Pick<CardFacts, 'strips'>, words: Words): Stri
     legend: {
       band: words.say('card.strips.band'),
       ...(pairs ? { pair: words.say('card.strips.pair') } : {}),
-      ...(today ? { today: words.say('card.strips.today') } : {}),
+      ...(today ? { today: words.say(facts.todayMeasured ? 'card.strips.today' : 'card.strips.today-usual') } : {}),
     },
     rows: facts.strips.map((strip) => stripText(strip, words)),
   };

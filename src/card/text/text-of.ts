@@ -1,13 +1,16 @@
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { CardFacts } from '../card.ts';
 import { NO_PICTURES, picturesText } from '../pictures.ts';
+import { adviceText } from './advice-text.ts';
 import { benchText } from './bench-text.ts';
 import type { CardText } from './card-text.ts';
 import { type Cite, careText, cautionsText } from './cautions-text.ts';
 import { easeInText } from './ease-in-text.ts';
 import { headText } from './head-text.ts';
+import { mustText } from './must-text.ts';
 import { fetchText, lineUpsText, surenessKey } from './pairs-text.ts';
-import { sizeText } from './size-text.ts';
+import { sizeSaid, sizeText } from './size-text.ts';
 import { stripsText } from './strips-text.ts';
 import { tasksText } from './tasks-text.ts';
 
@@ -23,6 +26,8 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     outcome: facts.outcome,
     title: title(facts, letters.length, words),
     lead: lead(facts, letters.length, words),
+    // A fitter reads them with where they come from.
+    ...(letters.length > 0 && !bench ? mustsText(facts, words) : {}),
     head: headText(facts, words),
     pictures: picturesText(facts.doing, pictures, words),
     fetch: fetchText(facts, words),
@@ -30,6 +35,7 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     strips: stripsText(facts, words),
     tasks: tasksText(facts, letters, words),
     ...(facts.size ? { size: sizeText(facts.size, facts.bench === undefined, words) } : {}),
+    sizeFirst: facts.justSize,
     notes: {
       choices:
         letters.length > 0 && !facts.chosen
@@ -40,7 +46,7 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     cautions: cautionsText(facts.cautions, facts.shop.emergencyNumber, cite, words),
     advice: {
       heading: words.say('card.advice.heading'),
-      items: facts.advice.map((item) => words.say(`advice.${item.code}.text`)),
+      items: adviceItems(facts, words),
     },
     easeIn: easeInText(facts.lineUps, words),
     care: careText(facts.cautions, cite, words),
@@ -58,6 +64,9 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
   };
 }
 
+const adviceItems = ({ advice, size }: CardFacts, words: Words): readonly string[] =>
+  size ? advice.map(({ code }) => adviceText(code, size.toeRoom, words)) : [];
+
 /** Sources by their number in the list, which takes less of a line than a name. */
 function citing(sources: readonly { readonly id: string }[]): Cite {
   const ids = sources.map(({ id }) => id);
@@ -68,6 +77,8 @@ function title(facts: CardFacts, pairs: number, words: Words): string {
   const chosen = pairNamed(facts, facts.chosen?.shoe);
   if (chosen) return words.say('card.title.chosen', { name: chosen });
   if (facts.outcome !== 'shortlist') return words.say(`card.title.${facts.outcome}`);
+  const size = facts.justSize ? facts.size?.calculated[0] : undefined;
+  if (size && pairs > 0) return words.say('card.title.size', { size: sizeSaid(size, words) });
   return pairs === 0 ? words.say('card.title.none') : words.say('card.title.shortlist', { count: pairs });
 }
 
@@ -107,8 +118,18 @@ function lead(facts: CardFacts, pairs: number, words: Words): readonly string[] 
 const followUp = ({ followUp: count }: CardFacts, words: Words): readonly string[] =>
   count === undefined ? [] : [words.say('card.follow-up', { count })];
 
-const leadKey = (facts: CardFacts, pairs: number): string =>
-  pairs === 0 ? 'card.lead.none' : (surenessKey(facts.lineUps) ?? 'card.lead.shortlist');
+function leadKey(facts: CardFacts, pairs: number): string {
+  if (pairs === 0) return 'card.lead.none';
+  if (facts.justSize && facts.size?.calculated[0]) return 'card.lead.size';
+  return surenessKey(facts.lineUps) ?? 'card.lead.shortlist';
+}
+
+function mustsText({ musts, shop }: CardFacts, words: Words): Pick<CardText, 'musts'> {
+  const named = musts.map(({ must, value }) => mustText(must, value, shop.currency, words));
+  return named.length > 0
+    ? { musts: words.say('card.lead.musts', { what: listText(named, words.language, 'and') }) }
+    : {};
+}
 
 /** Two line-ups stand there for a reason, and it is said first. */
 function splitSays({ lineUps }: CardFacts, words: Words): readonly string[] {

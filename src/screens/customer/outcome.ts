@@ -217,11 +217,11 @@ export class Outcome extends LightElement {
     const drawable = this.words.direction !== 'rtl';
     return html`<div class="head">
         <h1 id="ask" tabindex="-1">${this.say('cardTitle')}</h1>
-        <p class="lead">${this.say('cardLead')}</p>
+        <p class="lead">${this.say(this.facts?.outcome === 'refer' ? 'cardLeadRefer' : 'cardLead')}</p>
       </div>
       <div class="foot">
-        ${drawable ? this.button('save', () => this.save(), true) : nothing}
-        ${this.button('print', () => printPage(this.twin), !drawable)}
+        ${this.button('print', () => printPage(this.twin), true)}
+        ${drawable ? this.button('save', () => this.save()) : nothing}
         ${drawable && canSharePdf() ? this.button('share', () => this.share()) : nothing}
         ${this.button('hand', () => this.askHand())}${this.button('done', () => this.go('handed'))}
         <p role="status">${this.saying && this.say(this.saying)}</p>

@@ -19,7 +19,9 @@ export class ResultScreen extends LightElement {
     const stops = text.cautions.filter(({ level }) => STOPS.includes(level));
     return html`${stops[0]?.level === 'now' ? this.emergency(stops[0]) : this.head()}
       ${stops.map((level, at) => this.stop(level, at === 0 && level.level === 'now'))}
+      ${text.sizeFirst ? this.size() : nothing}
       ${text.lineUps.map((lineUp) => this.lineUp(lineUp))}
+      ${text.size?.differs ? html`<p class="soft">${text.size.differs}</p>` : nothing}
       ${text.strips.rows.length > 0 ? html`<lw-strips .strips=${text.strips}></lw-strips>` : nothing}
       ${
         text.advice.items.length > 0
@@ -31,7 +33,7 @@ export class ResultScreen extends LightElement {
             </section>`
           : nothing
       }
-      ${text.outcome === 'shortlist' || text.outcome === 'fitter-first' ? this.size() : nothing}
+      ${!text.sizeFirst && (text.outcome === 'shortlist' || text.outcome === 'fitter-first') ? this.size() : nothing}
       ${text.cautions.filter(({ level }) => !STOPS.includes(level)).map((level) => this.mind(level))}
       <p class="soft small">${text.disclaimer}</p>`;
   }
@@ -41,6 +43,7 @@ export class ResultScreen extends LightElement {
     return html`<div class="head">
       <h1 id="ask" tabindex="-1">${text.title}</h1>
       ${text.lead.map((line) => html`<p class="lead">${line}</p>`)}
+      ${text.musts ? html`<p>${text.musts}</p>` : nothing}
       ${text.health.map((line) => html`<p class="soft">${line}</p>`)}
     </div>`;
   }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { adviceText } from '../../card/text/advice-text.ts';
 import type { Caution, Profile } from '../../profile/profile.ts';
 import type { Clearance, Hold } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
@@ -78,7 +79,7 @@ export class CautionsPanel extends LightElement {
               <summary>${this.say('mind', { count: tells.length + advice.length })}</summary>
               <ul>
                 ${tells.map((caution) => this.caution(caution))}
-                ${advice.map(({ code }) => html`<li>${this.words.say(`advice.${code}.text`)}</li>`)}
+                ${advice.map(({ code }) => html`<li>${adviceText(code, this.profile.size.toeRoom, this.words)}</li>`)}
               </ul>
             </details>`
           : nothing

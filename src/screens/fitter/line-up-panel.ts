@@ -99,7 +99,7 @@ export class LineUpPanel extends LightElement {
       ${this.aside()}
       ${
         chosen.length > 1
-          ? html`<lw-compare .pairs=${chosen} .profile=${this.work.line.profile} .words=${this.words}></lw-compare>`
+          ? html`<lw-compare .pairs=${chosen} .profile=${this.work.line.profile} .visit=${this.work.line.visit} .words=${this.words}></lw-compare>`
           : pairs.length > 1
             ? html`<p class="soft">${this.say('compareHow')}</p>`
             : nothing
@@ -120,6 +120,11 @@ export class LineUpPanel extends LightElement {
       </ol>
       <p class="soft">${words.say(`sureness.${lineUp.sureness}`)}</p>
       ${this.whatIf(lineUp)}
+      ${
+        lineUp.moreWithout
+          ? html`<p class="soft">${words.say(lineUp.moreWithout.madeFor ? 'card.pair.made-for' : 'card.pair.dropped', { must: must(lineUp.moreWithout.must, lineUp.moreWithout.value), count: lineUp.moreWithout.pairs })}</p>`
+          : nothing
+      }
       ${lineUp.ifDropped.map(
         (each) =>
           html`<p>${words.say('card.pair.dropped', { must: must(each.must, each.value), count: each.pairs })}</p>`,

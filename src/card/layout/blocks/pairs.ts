@@ -7,7 +7,7 @@ import { letterDisc } from './letter.ts';
 
 /** The pairs with their reasons and misgivings, `most` of each; what was not recorded is always said. */
 export function pairsBlock(text: CardText, pen: Pen, width: number, columns: number, most: number): readonly Piece[] {
-  return text.lineUps.flatMap((lineUp) => {
+  const pairs = text.lineUps.flatMap((lineUp) => {
     const across = Math.min(columns, Math.max(1, lineUp.pairs.length));
     return [
       ...(lineUp.heading ? [heading(pen, lineUp.heading, width)] : []),
@@ -27,6 +27,7 @@ export function pairsBlock(text: CardText, pen: Pen, width: number, columns: num
       ...lineUp.notes.map((note) => para(pen, note, width, { size: pen.body }, 1.5)),
     ];
   });
+  return [...pairs, ...(text.musts ? [para(pen, text.musts, width, { size: pen.body }, 1.5)] : [])];
 }
 
 /** Under pairs that stand side by side: a line across is shorter than a list in one pair's column. */

@@ -10,10 +10,12 @@ export function sizeBlock(text: CardText, pen: Pen, width: number, drawn: boolea
   const drawing = size.foot ? feet(size.foot, pen, 18) : undefined;
   if (width < NARROW || !drawing) return plainSize(size, pen, width);
   const room = width - drawing.width - 5;
-  const [head, ...said] = plainSize({ heading: size.heading, rows: size.rows, notes: size.notes }, pen, room);
+  const [head, ...said] = plainSize(withoutFoot(size), pen, room);
   const whole = stack([...(head ? [head] : []), ...said]);
   return [piece(Math.max(whole.height, drawing.height), [...whole.marks, ...shift(drawing.marks, room + 5, 0)], 3)];
 }
+
+const withoutFoot = ({ foot: _, ...size }: SizeText): SizeText => size;
 
 /** The lengths as one more row, without the drawing. */
 function inWords({ foot: measured, ...size }: SizeText): SizeText {
@@ -22,6 +24,8 @@ function inWords({ foot: measured, ...size }: SizeText): SizeText {
   const lengths = feet.map((each) => linesOf(each).join('\u00a0')).join(' · ');
   return { ...size, notes: [lengths, ...size.notes] };
 }
+
+const notesOf = ({ differs, notes }: SizeText): readonly string[] => [...(differs ? [differs] : []), ...notes];
 
 /** Names beside values, then what is worth a note; the drawing last. */
 function plainSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
@@ -33,7 +37,7 @@ function plainSize(size: SizeText, pen: Pen, width: number): readonly Piece[] {
     const right = para(pen, row.value, width - name, { size: pen.body, bold: true });
     return piece(Math.max(left.height, right.height), [...left.marks, ...shift(right.marks, name, 0)], 0.5);
   });
-  const said = [...rows, ...size.notes.map((note) => para(pen, note, width, { size: pen.body }, 0.8))];
+  const said = [...rows, ...notesOf(size).map((note) => para(pen, note, width, { size: pen.body }, 0.8))];
   return [
     heading(pen, size.heading, width),
     // Few lines: they stay together, and the drawing with them.
