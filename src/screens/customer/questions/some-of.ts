@@ -56,6 +56,6 @@ export class SomeOfQuestion extends QuestionElement<SomeOf> {
       <p role="status" class="soft">
         ${most && this.value.length > 0 ? this.words.say('screen.chosenOf', { count: this.value.length, most }) : nothing}
       </p>
-      ${this.foot(this.onward(this.value.length > 0 ? this.value : undefined))}`;
+      ${this.foot(this.onward(this.value.length > 0 ? this.value : undefined), this.question.health)}`;
   }
 }
