@@ -45,3 +45,61 @@ test('whoever comes back to what they do most goes on with one tap, and sees wha
   await page.getByRole('button', { name: 'Continue', exact: true }).tap();
   await expect(page.locator('lw-question')).not.toHaveAttribute('data-question', 'activity');
 });
+
+/** All of it is on the screen, above the bottom bar. */
+const inSight = (page: Page, row: string) => async (): Promise<boolean> =>
+  page.locator(row).evaluate((element) => {
+    const { top, bottom } = element.getBoundingClientRect();
+    const bar = document.querySelector('.sticky')?.getBoundingClientRect().top ?? innerHeight;
+    return top >= 0 && bottom <= bar;
+  });
+
+test('whoever marks a place on the body sees the two lines that ask about it', async ({ page }) => {
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    await openState(page, 'ask-body');
+    for (const region of ['knee', 'heel']) {
+      await page.locator(`label:has(input[name="${region}"])`).tap();
+      await expect.poll(inSight(page, `[data-row="seen-${region}"]`)).toBe(true);
+      await expect.poll(inSight(page, `[data-row="when-${region}"]`)).toBe(true);
+    }
+  }
+});
+
+test('whoever goes on with a line open is led to that line, and on once all are answered', async ({ page }) => {
+  await openState(page, 'ask-body');
+  await page.locator('label:has(input[name="heel"])').tap();
+  await page.evaluate(() => scrollTo(0, 0));
+  const onward = page.getByRole('button', { name: 'Continue', exact: true });
+  for (const row of ['when-heel', 'seen-heel']) {
+    await onward.tap();
+    await expect(page.locator(`input[name="${row}"]`).first()).toBeFocused();
+    await expect.poll(inSight(page, `[data-row="${row}"]`)).toBe(true);
+    await page.locator(`[data-row="${row}"] label`).first().tap();
+  }
+  await onward.tap();
+  await expect(page.locator('lw-question')).not.toHaveAttribute('data-question', 'body');
+});
+
+test('whoever ticks one more floor sees how often is asked of it', async ({ page }) => {
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    await openState(page, 'ask-floors');
+    await page.locator('label:has(input[name="clay-court"])').tap();
+    await expect.poll(inSight(page, '[data-row="clay-court"]')).toBe(true);
+  }
+});
+
+test('a third thing that matters most is not taken: the two stay, and it is said', async ({ page }) => {
+  await openState(page, 'ask-matters-most');
+  const boxes = page.locator('lw-question input');
+  for (const box of await boxes.all()) if (await box.isChecked()) await box.tap();
+  for (const at of [0, 3, 5]) await page.locator('lw-question label').nth(at).tap();
+  expect(
+    await boxes.evaluateAll((all) => all.flatMap((box, at) => ((box as HTMLInputElement).checked ? [at] : []))),
+  ).toEqual([0, 3]);
+  await expect(page.locator('lw-question [role="status"]')).toHaveText(/You have picked 2\. Tap one/);
+  await page.locator('lw-question label').nth(0).tap();
+  await page.locator('lw-question label').nth(5).tap();
+  await expect(boxes.nth(5)).toBeChecked();
+});
