@@ -37,7 +37,10 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
   /** Leads on, or to the row that is still open. */
   private goOn(): void {
     const { open } = this;
-    if (open === undefined) return this.give(this.marks as BodyMap);
+    if (open === undefined) {
+      this.give(this.marks as BodyMap);
+      return;
+    }
     const row = this.querySelector(`[data-row="${open}"]`);
     row?.querySelector('input')?.focus({ preventScroll: true });
     row?.scrollIntoView({ block: 'center' });
