@@ -7,11 +7,13 @@ import type { InterviewEvent } from '../../interview/interview-events.ts';
 import type { InterviewState } from '../../interview/interview-state.ts';
 import type { Words } from '../../words/words.ts';
 import { offeredWithLabels } from '../parts/option-labels.ts';
+import type { ChangedAnswer } from './changed-answer.ts';
 
 interface Interview {
   readonly flow: Flow;
   readonly tables: Tables;
   readonly words: Words;
+  readonly changed: ChangedAnswer;
   readonly send: (event: InterviewEvent) => void;
 }
 
@@ -22,13 +24,18 @@ export function interviewPage(context: InterviewState, interview: Interview): Te
   return question ? questionPage(question, context, interview) : nothing;
 }
 
-function reviewPage({ answers }: InterviewState, { flow, words, send }: Interview) {
+function reviewPage({ answers }: InterviewState, { flow, words, changed, send }: Interview) {
   return html`<lw-review
       class="page-in"
       .flow=${flow}
       .route=${routeOf(flow, answers)}
       .words=${words}
-      @change-answer=${(event: CustomEvent<string>) => send({ type: 'change', question: event.detail })}
+      .cameBack=${changed.question}
+      .changed=${changed.isOther(answers)}
+      @change-answer=${({ detail: question }: CustomEvent<string>) => {
+        changed.leave(question, answers[question]);
+        send({ type: 'change', question });
+      }}
     ></lw-review>
     <div class="foot sticky">
       ${backButton('review', words, send)}
@@ -54,6 +61,6 @@ function questionPage(question: Question, { answers }: InterviewState, { flow, t
 }
 
 const backButton = (question: string, words: Words, send: Interview['send']) =>
-  html`<button type="button" class="button" @click=${() => send({ type: 'back', question })}>
+  html`<button type="button" class="button" data-act="back" @click=${() => send({ type: 'back', question })}>
     ${words.say('screen.back')}
   </button>`;

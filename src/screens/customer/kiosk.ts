@@ -16,11 +16,13 @@ import { ActorController } from '../parts/actor-controller.ts';
 import { setDisplay } from '../parts/display.ts';
 import { EchoGuard } from '../parts/echo-guard.ts';
 import { LightElement } from '../parts/light-element.ts';
+import { offeredLanguages } from '../parts/offered-languages.ts';
 import { PageTurn } from '../parts/page-turn.ts';
 import { Priced } from '../parts/priced.ts';
 import { quiet } from '../parts/quiet.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
 import { Ahead, type Rest } from './ahead.ts';
+import { ChangedAnswer } from './changed-answer.ts';
 import { IDLE_TIMES } from './idle-watch.ts';
 import { interviewPage } from './interview-page.ts';
 import { LettingGo } from './letting-go.ts';
@@ -57,6 +59,7 @@ export class Kiosk extends LightElement {
   private booted: Promise<void> = Promise.resolve();
   private machine: ReturnType<typeof interviewMachine> | undefined;
   private readonly turn = new PageTurn(this, () => this.placeNow);
+  private readonly changed = new ChangedAnswer();
   private readonly priced = new Priced();
   private readonly spoken = new Spoken(this, () => this.loadWords);
   private readonly ahead = new Ahead(
@@ -99,8 +102,8 @@ export class Kiosk extends LightElement {
     await this.spoken.speak(document.documentElement.lang);
     if (opening) this.store = await opening;
     this.machine = interviewMachine(this.flow, this.tables);
-    this.keeper = new VisitKeeper(this.store, this.flow, this.tables);
-    const { interview, note } = await this.keeper.left();
+    this.keeper = new VisitKeeper(this.store, this.flow, this.tables, () => this.spoken.language);
+    const { interview, note, language } = await this.keeper.left();
     this.resumable = interview;
     this.noteCode = note ?? this.keeper.standingNote;
     if (this.opening) {
@@ -108,6 +111,7 @@ export class Kiosk extends LightElement {
       await this.keeper.count();
     }
     this.begin(this.opening ?? FRESH);
+    if (LANGUAGES.includes(language ?? '')) await this.spoken.speak(language ?? '');
   }
 
   /** The store is open and the machine runs. */
@@ -122,6 +126,7 @@ export class Kiosk extends LightElement {
     await loadLaterScreens();
     this.shop = await this.loadShop().catch(() => undefined);
     if (location.hash.startsWith('#c=')) void this.openBench(location.hash);
+    (await import('../parts/hold-back.ts')).holdBack(this);
   }
 
   /** The code leaves the address at once, so that no later customer finds it there. */
@@ -144,14 +149,16 @@ export class Kiosk extends LightElement {
     this.ahead.retell(shop);
   }
 
-  /** The languages the shop offers; all there are, until it is known or when it offers none of them. */
-  private get offeredLanguages(): readonly string[] {
-    const offered = LANGUAGES.filter((language) => this.shop?.languages.includes(language));
-    return offered.length > 0 ? offered : LANGUAGES;
+  /** The language goes with the draft, also where no answer follows. */
+  private async speak(language: string): Promise<void> {
+    await this.spoken.speak(language);
+    const context = this.interview.actor?.getSnapshot().context;
+    if (context) this.keeper?.save(context);
   }
 
   private begin(from: InterviewState): void {
     if (!this.machine) return;
+    this.changed.forget();
     this.interview.follow(createActor(this.machine, { input: from }));
   }
 
@@ -226,8 +233,8 @@ export class Kiosk extends LightElement {
           .at=${context.at}
           .ticket=${context.at === 'welcome' ? undefined : this.keeper?.ticket}
           .demo=${this.shop?.demo === true}
-          .languages=${this.offeredLanguages}
-          @language=${(event: CustomEvent<string>) => this.spoken.speak(event.detail)}
+          .languages=${offeredLanguages(this.shop)}
+          @language=${(event: CustomEvent<string>) => this.speak(event.detail)}
           @start-over=${() => this.wipe()}
         ></lw-stub>
         <main class="page" data-place=${context.at}>${this.place(context, words)}</main>
@@ -245,9 +252,9 @@ export class Kiosk extends LightElement {
       return html`<lw-welcome
         .words=${words}
         .shopName=${this.shop?.name ?? ''}
-        .languages=${this.offeredLanguages}
-        .resumable=${this.resumable !== undefined}
-        .note=${this.noteText(words)}
+        .languages=${offeredLanguages(this.shop)}
+        .resumable=${this.resumable ? this.ticketText : undefined}
+        .note=${this.noteCode}
         @begin=${() => this.start()}
         @resume=${() => this.resume()}
         @staff=${() => this.openBench('')}
@@ -259,6 +266,7 @@ export class Kiosk extends LightElement {
       flow: this.flow,
       tables: this.tables,
       words,
+      changed: this.changed,
       send: (event) => this.interview.actor?.send(event),
     });
   }
@@ -287,10 +295,5 @@ export class Kiosk extends LightElement {
   private get ticketText(): string {
     const ticket = this.keeper?.ticket;
     return ticket ? `${ticket.word} ${ticket.number}` : '';
-  }
-
-  private noteText(words: Words): string {
-    if (!this.noteCode) return '';
-    return words.say(this.noteCode === 'idle' ? 'screen.idle.wiped' : `screen.note.${this.noteCode}`);
   }
 }

@@ -34,6 +34,8 @@ export class Outcome extends LightElement {
   @state() private printHealth = false;
   /** What came of the last tap on the card. */
   @state() private saying: '' | 'saved' | 'shareFailed' = '';
+  /** The fitter has the answers about health too. */
+  private given = false;
   private drawn: Promise<Uint8Array> | undefined;
   private stepBefore: Step = 'result';
 
@@ -174,7 +176,7 @@ export class Outcome extends LightElement {
         return html`<div class="head">
           <h1 id="ask" tabindex="-1">${this.say('failed')}</h1>
         </div>
-        <div class="foot">${this.button('change', () => this.tell('change'))}${this.button('done', () => this.tell('done'))}</div>`;
+        <div class="foot near">${this.button('change', () => this.tell('change'))}${this.button('done', () => this.tell('done'))}</div>`;
     }
   }
 
@@ -182,9 +184,9 @@ export class Outcome extends LightElement {
     return this.words.say(`result.${key}`, { ticket: this.ticket });
   }
 
-  private button(words: string, act: () => unknown, main = false) {
+  private button(words: string, act: () => unknown, main = false, label = words) {
     return html`<button type="button" class=${main ? 'button main' : 'button'} data-act=${words} @click=${act}>
-      ${this.say(words)}
+      ${this.say(label)}
     </button>`;
   }
 
@@ -207,7 +209,7 @@ export class Outcome extends LightElement {
         <h1 id="ask" tabindex="-1">${this.say(`${topic}Title`)}</h1>
         <p class="lead">${this.say(`${topic}Text`)}</p>
       </div>
-      <div class="foot">
+      <div class="foot near">
         ${choices.map(({ words, act }, index) => this.button(words, act, index === 0 && topic === 'hand'))}
       </div>`;
   }
@@ -231,6 +233,7 @@ export class Outcome extends LightElement {
   }
 
   private hand(): void {
+    this.given = true;
     this.tell('hand', this.printHealth);
     this.go('handed');
   }
@@ -239,10 +242,11 @@ export class Outcome extends LightElement {
     return html`<div class="head page-in">
         <h1 id="ask" tabindex="-1">${this.say('handedTitle')}</h1>
         <p class="lead">${this.say('handedText')} <strong class="called">${this.ticket}</strong></p>
+        <p>${this.say(this.given ? 'handedSees' : 'keptSees')}</p>
         <p>${this.say('handedFree')}</p>
       </div>
-      <div class="foot">
-        ${this.button('done', () => this.tell('done'), true)}
+      <div class="foot near">
+        ${this.button('done', () => this.tell('done'), true, 'next')}
         <button type="button" class="link" data-act="bench" @click=${() => this.tell('bench')}>
           ${this.words.say('bench.openHere')}
         </button>

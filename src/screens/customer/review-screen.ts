@@ -1,4 +1,4 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { answerText } from '../../card/text/answer-text.ts';
 import type { Answers } from '../../flow/answers.ts';
@@ -13,6 +13,9 @@ export class ReviewScreen extends LightElement {
   @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) route!: Route;
   @property({ attribute: false }) words!: Words;
+  /** The question somebody went to change, and whether they did. */
+  @property({ attribute: false }) cameBack = '';
+  @property({ attribute: false }) changed = false;
 
   protected override render() {
     const { words, route } = this;
@@ -31,9 +34,14 @@ export class ReviewScreen extends LightElement {
               ${asked.map((question) => {
                 const ask = words.say(`question.${question.id}.ask`);
                 const answer = answers[question.id];
-                return html`<div>
+                const back = question.id === this.cameBack;
+                return html`<div tabindex=${back ? -1 : nothing} ?data-came-back=${back}>
                   <dt>${ask}</dt>
-                  <dd>${answer === undefined ? '' : answerText(question, answer, words)}</dd>
+                  <dd>${answer === undefined ? '' : answerText(question, answer, words)}${
+                    back && this.changed
+                      ? html` <span class="changed">${words.say('screen.review.changed')}</span>`
+                      : nothing
+                  }</dd>
                   <dd>
                     <button
                       type="button"

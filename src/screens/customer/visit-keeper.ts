@@ -10,6 +10,13 @@ import { dayOf } from '../fitter/day.ts';
 
 export type TicketName = Pick<Ticket, 'word' | 'number'>;
 
+/** What was found of a visit broken off: the language it was held in too, unless the draft is from before that was kept. */
+interface Left {
+  readonly interview?: InterviewState;
+  readonly language?: string;
+  readonly note?: 'draft-foreign' | 'draft-changed';
+}
+
 /**
  * What this tablet keeps of the visit on its screen: the draft while the customer answers, the ticket it stands under,
  * and whether the store refused any of it. It never stops a visit: what cannot be kept is said at the next welcome.
@@ -18,15 +25,17 @@ export class VisitKeeper {
   readonly #store: Store;
   readonly #flow: Flow;
   readonly #tables: Tables;
+  readonly #language: () => string;
   #draft: DraftKeeper<unknown>;
   #ticket: TicketName | undefined;
   #startedAt = '';
   #refused = false;
 
-  constructor(store: Store, flow: Flow, tables: Tables) {
+  constructor(store: Store, flow: Flow, tables: Tables, language: () => string) {
     this.#store = store;
     this.#flow = flow;
     this.#tables = tables;
+    this.#language = language;
     this.#draft = this.#freshDraft();
   }
 
@@ -40,10 +49,10 @@ export class VisitKeeper {
   }
 
   /** An interview of a moment ago, to be offered and never shown: it may be somebody else's. A damaged one is dropped, and said. */
-  async left(): Promise<{ readonly interview?: InterviewState; readonly note?: 'draft-foreign' | 'draft-changed' }> {
+  async left(): Promise<Left> {
     const record = await this.#draft.load().catch(() => undefined);
     if (record === undefined) return {};
-    const { interview, ticket, startedAt } = Object(record) as Readonly<Record<string, unknown>>;
+    const { interview, ticket, startedAt, language } = Object(record) as Readonly<Record<string, unknown>>;
     const restored = restoredInterview(this.#flow, this.#tables, interview);
     if (!restored.value) {
       await this.#draft.finish().catch(this.#note);
@@ -58,7 +67,11 @@ export class VisitKeeper {
     else await this.count();
     // A visit broken off at its result goes on from review: nothing was lost, and nothing need be said.
     const changed = restored.findings.some(({ code }) => code !== 'saved-place-moved');
-    return { interview: restored.value, ...(changed ? { note: 'draft-changed' } : {}) };
+    return {
+      interview: restored.value,
+      ...(typeof language === 'string' ? { language } : {}),
+      ...(changed ? { note: 'draft-changed' } : {}),
+    };
   }
 
   begin(): void {
@@ -79,6 +92,7 @@ export class VisitKeeper {
       interview: savedInterview(this.#flow, context),
       ticket: this.#ticket,
       startedAt: this.#startedAt,
+      language: this.#language(),
     });
   }
 

@@ -9,10 +9,11 @@ import { LANGUAGES } from '../parts/word-files.ts';
 @customElement('lw-welcome')
 export class WelcomeScreen extends LightElement {
   @property({ attribute: false }) words!: Words;
-  /** Answers of a moment ago are still here, and may be somebody else's. */
-  @property({ type: Boolean }) resumable = false;
+  /** The ticket of answers that are still here from a moment ago, and may be somebody else's. */
+  @property() resumable: string | undefined;
   @property() shopName = '';
   @property({ attribute: false }) languages: readonly string[] = LANGUAGES;
+  /** What became of the visit before, or of what was kept of it. */
   @property() note = '';
 
   private tell(what: 'begin' | 'resume' | 'staff'): void {
@@ -23,7 +24,7 @@ export class WelcomeScreen extends LightElement {
     const { words } = this;
     const say = (key: string) => words.say(`screen.welcome.${key}`);
     return html`<div class="welcome">
-      ${this.note ? html`<p class="said" role="status">${this.note}</p>` : nothing}
+      ${this.note ? html`<p class="said" role="status">${words.say(this.note === 'idle' ? 'screen.idle.wiped' : `screen.note.${this.note}`)}</p>` : nothing}
       <div class="head">
         ${this.shopName ? html`<p class="soft">${this.shopName}</p>` : nothing}
         <h1 id="ask" tabindex="-1">${say('title')}</h1>
@@ -48,10 +49,11 @@ export class WelcomeScreen extends LightElement {
         </div>
       </fieldset>
       ${
-        this.resumable
+        this.resumable !== undefined
           ? html`<section class="head">
               <h2>${say('resumedTitle')}</h2>
               <p>${say('resumedLead')}</p>
+              <p>${words.say('screen.welcome.resumedTicket', { ticket: this.resumable })}</p>
               <div class="foot">
                 <button type="button" class="button main large" @click=${() => this.tell('resume')}>${say('resume')}</button>
                 <button type="button" class="button large" @click=${() => this.tell('begin')}>${say('fresh')}</button>

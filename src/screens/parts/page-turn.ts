@@ -2,7 +2,8 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
 /**
  * Turns the page as a reader expects: whenever `placeNow` changes, the new page stands at its top and its heading
- * (`#ask`) has the focus. The first page takes no focus from anybody.
+ * (`#ask`) has the focus; or the row somebody came back to (`data-came-back`) has it, in view. The first page takes no
+ * focus from anybody.
  */
 export class PageTurn implements ReactiveController {
   readonly #host: ReactiveControllerHost & HTMLElement;
@@ -35,7 +36,9 @@ export class PageTurn implements ReactiveController {
     // With the frame that draws the page: asked for sooner, the page would be laid out twice.
     requestAnimationFrame(() => {
       window.scrollTo(0, 0);
-      this.#host.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true });
+      const row = this.#host.querySelector<HTMLElement>('[data-came-back]');
+      (row ?? this.#host.querySelector<HTMLElement>('#ask'))?.focus({ preventScroll: true });
+      row?.scrollIntoView({ block: 'center' });
     });
   }
 }

@@ -39,7 +39,10 @@ const answersOf = async ({ story, answers }: ScreenState): Promise<Answers> => (
 async function storeFor(state: ScreenState, answers: Answers): Promise<Store> {
   const store = { ...memoryStore(), lasting: state.refused !== true };
   const interview = savedInterview(flow, { answers, at: 'wet', changing: false });
-  if (state.draft === 'kept') await store.put('draft', 'draft', { interview, ticket: { word: 'heron', number: 3 } });
+  const ticket = { word: 'heron', number: 3 };
+  if (state.draft === 'kept') {
+    await store.put('draft', 'draft', { interview, ticket, startedAt: new Date().toISOString(), language });
+  }
   await keep(store, state.kept ?? {}, flow, storyNamed);
   if (state.draft === 'foreign') await store.put('draft', 'draft', { interview: { flow: 'another' } });
   return store;

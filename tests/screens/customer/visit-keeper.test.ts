@@ -10,7 +10,7 @@ const NOW = new Date().toISOString();
 async function left(draft: unknown) {
   const store = memoryStore();
   await store.put('draft', 'draft', draft);
-  const keeper = new VisitKeeper(store, PICNIC, TOY_TABLES);
+  const keeper = new VisitKeeper(store, PICNIC, TOY_TABLES, () => 'fr');
   return { found: await keeper.left(), keeper, store };
 }
 
@@ -19,6 +19,22 @@ describe('a draft that was left on the tablet', () => {
     const { found, keeper } = await left({ interview, startedAt: NOW, ticket: { word: 'heron', number: 3 } });
     expect(found.interview?.at).toBe('basket');
     expect(keeper.ticket).toEqual({ word: 'heron', number: 3 });
+  });
+
+  it('tells the language it was held in; one from before that was kept opens without', async () => {
+    const ticket = { word: 'heron', number: 3 };
+    const { found } = await left({ interview, startedAt: NOW, ticket, language: 'ar' });
+    expect(found.language).toBe('ar');
+    const { found: old } = await left({ interview, startedAt: NOW, ticket });
+    expect(old.interview?.at).toBe('basket');
+    expect(old).not.toHaveProperty('language');
+  });
+
+  it('is kept with the language on the screen', async () => {
+    const { keeper, store } = await left(undefined);
+    keeper.begin();
+    keeper.save({ answers: {}, at: 'weather', changing: false });
+    await expect.poll(() => store.get('draft', 'draft')).toMatchObject({ language: 'fr' });
   });
 
   it.each([[undefined], [null], ['heron 3'], [{ word: {}, number: 'x' }]])(

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { BODY_WHEN, type BodyMap, type BodyMark, type BodyWhen } from '../../../flow/answers.ts';
 import type { BodyMapQuestion } from '../../../flow/format.ts';
+import { bringIntoView } from '../../parts/bring-into-view.ts';
 import './body-figure.ts';
 import { QuestionElement } from './question-element.ts';
 
@@ -17,20 +18,39 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
   private toggle(region: string): void {
     const { [region]: had, ...rest } = this.marks;
     this.marks = had ? rest : { ...this.marks, [region]: {} };
+    if (!had) void this.updateComplete.then(() => bringIntoView(this.querySelector(`[data-row="seen-${region}"]`)));
   }
 
   private set(region: string, change: Partial<BodyMark>): void {
     this.marks = { ...this.marks, [region]: { ...this.marks[region], ...change } };
   }
 
-  private get complete(): boolean {
-    return Object.values(this.marks).every((mark) => mark.when !== undefined && mark.seen !== undefined);
+  /** The first row that waits for an answer. */
+  private get open(): string | undefined {
+    const rows = this.question.regions.flatMap(({ id }) => {
+      const mark = this.marks[id];
+      return [mark && mark.when === undefined && `when-${id}`, mark && mark.seen === undefined && `seen-${id}`];
+    });
+    return rows.find((row) => typeof row === 'string');
+  }
+
+  /** Leads on, or to the row that is still open. */
+  private goOn(): void {
+    const { open } = this;
+    if (open === undefined) {
+      this.give(this.marks as BodyMap);
+      return;
+    }
+    const row = this.querySelector(`[data-row="${open}"]`);
+    row?.querySelector('input')?.focus({ preventScroll: true });
+    row?.scrollIntoView({ block: 'center' });
   }
 
   protected override render() {
     const { regions } = this.question;
     const marked = regions.filter(({ id }) => this.marks[id]);
     const none = marked.length === 0;
+    const { open } = this;
     return html`<div class="body-map">
         <lw-body-figure
           .regions=${regions}
@@ -61,8 +81,8 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
         <button
           type="button"
           class="button main"
-          ?disabled=${!none && !this.complete}
-          @click=${() => this.give(this.marks as BodyMap)}
+          aria-describedby=${open ? 'body-first' : nothing}
+          @click=${this.goOn}
         >
           ${this.words.say(none ? 'screen.nothingHurts' : 'screen.continue')}
         </button>
@@ -73,12 +93,12 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
               </button>`
             : nothing
         }
-        ${!none && !this.complete ? html`<p class="soft">${this.words.say('screen.bodyFirst')}</p>` : nothing}`)}`;
+        ${open ? html`<p class="soft" id="body-first">${this.words.say('screen.bodyFirst')}</p>` : nothing}`)}`;
   }
 
   private detail(region: string, mark: Partial<BodyMark>) {
     const label = this.say(`region.${region}`);
-    return html`<fieldset>
+    return html`<fieldset data-row="when-${region}" ?data-open=${this.open === `when-${region}`}>
         <legend>${this.words.say('screen.bodyWhen', { region: label })}</legend>
         <div class="segments">
           ${BODY_WHEN.map(
@@ -88,7 +108,7 @@ export class BodyMapElement extends QuestionElement<BodyMapQuestion> {
           )}
         </div>
       </fieldset>
-      <fieldset>
+      <fieldset data-row="seen-${region}" ?data-open=${this.open === `seen-${region}`}>
         <legend>${this.words.say('screen.bodySeen', { region: label })}</legend>
         <div class="segments">
           ${[true, false].map(

@@ -9,7 +9,10 @@ import { QuestionElement } from './question-element.ts';
 /** More choices than this are first told apart by group, with drawings, and can be searched by typing. Common practice. */
 const ONE_SCREEN = 10;
 
-/** Buttons that answer at once. Long tables show their groups first; a group opens its own buttons. */
+/**
+ * Buttons that answer at once. Long tables show their groups first; a group opens its own buttons. Beside the way back
+ * stand the answers of no group ("nothing else"), and the way on with what was answered before.
+ */
 @customElement('lw-one-of')
 export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
   @state() private group: string | undefined;
@@ -32,7 +35,36 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
   }
 
   protected override render() {
-    return html`${this.choices()}${this.foot()}`;
+    return html`${this.choices()}${this.foot(this.grouped ? this.beside() : nothing)}`;
+  }
+
+  private get single(): readonly Offered[] {
+    return this.offered.filter((option) => !option.group);
+  }
+
+  private get kept(): Offered | undefined {
+    return this.offered.find((option) => option.id === this.answer && option.group);
+  }
+
+  private beside() {
+    const { kept } = this;
+    return html`${
+      kept
+        ? html`<button type="button" class="button main" @click=${() => this.give(kept.id)}>
+              ${this.words.say('screen.continue')}
+            </button>
+            <p class="soft">${kept.label}</p>`
+        : nothing
+    }${this.single.map(
+      ({ id, label }) => html`<button
+        type="button"
+        class="button"
+        aria-pressed=${String(this.answer === id)}
+        @click=${() => this.give(id)}
+      >
+        ${label}
+      </button>`,
+    )}`;
   }
 
   private choices() {
@@ -43,9 +75,8 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
 
   private groups() {
     const groups = [...new Set(this.offered.flatMap((option) => option.group ?? []))];
-    const single = this.offered.filter((option) => !option.group);
     const prefix = this.table === 'activities' ? 'activity-group' : 'shoe-kind-group';
-    const chosen = this.offered.find((option) => option.id === this.answer)?.group;
+    const chosen = this.kept?.group;
     const drawn = this.table === 'activities';
     return html`<ul class=${drawn ? 'choices big' : 'choices list'} aria-labelledby=${this.headingId}>
       ${groups.map(
@@ -56,7 +87,6 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
           </button>
         </li>`,
       )}
-      ${single.map((option) => this.item(option))}
     </ul>`;
   }
 
@@ -73,7 +103,7 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
           ${this.words.say('screen.otherKinds')}
         </button>
       </div>
-      ${this.list(this.offered.filter((option) => option.group === group || !option.group))}`;
+      ${this.list(this.offered.filter((option) => option.group === group))}`;
   }
 
   private searchField() {
@@ -97,7 +127,7 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
     return html`<p role="status" class="soft">
         ${found.length > 0 ? this.words.say('screen.found', { count: found.length }) : this.words.say('screen.foundNothing')}
       </p>
-      ${this.list(found.length > 0 ? found : this.offered.filter((option) => !option.group))}`;
+      ${found.length > 0 ? this.list(found) : nothing}`;
   }
 
   /** What else people type for it; known once the words that nobody needs at first are here. */

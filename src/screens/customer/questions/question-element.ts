@@ -15,9 +15,12 @@ export abstract class QuestionElement<Q extends Question = Question> extends Lig
   /** The way back, set beside the way on. */
   @property({ attribute: false }) back: TemplateResult | typeof nothing = nothing;
 
-  /** The bottom row of every question: back, then what this kind needs to go on. */
-  protected foot(onward: unknown = nothing): TemplateResult {
-    return html`<div class="foot sticky">${this.back}${onward}</div>`;
+  /**
+   * The bottom row of every question: back, then what this kind needs to go on. It stays in sight, but for a list to be
+   * `readToItsEnd`: there it stands under the last line, so that nobody says "none of these" of lines they never saw.
+   */
+  protected foot(onward: unknown = nothing, readToItsEnd = false): TemplateResult {
+    return html`<div class=${readToItsEnd ? 'foot resting' : 'foot sticky'}>${this.back}${onward}</div>`;
   }
 
   /**

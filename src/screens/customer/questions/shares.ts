@@ -3,6 +3,7 @@ import { customElement, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { SHARES } from '../../../flow/answers.ts';
 import type { SharesQuestion } from '../../../flow/format.ts';
+import { bringIntoView } from '../../parts/bring-into-view.ts';
 import type { Offered } from '../../parts/offered.ts';
 import '../../parts/drawing.ts';
 import { QuestionElement } from './question-element.ts';
@@ -28,6 +29,7 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
     const kept = Object.entries(this.shares).filter(([id]) => id !== option.id);
     const first = !kept.some(([, share]) => share === 'mostly');
     this.shares = Object.fromEntries(on ? [...kept, [option.id, first ? 'mostly' : 'some']] : kept);
+    if (on) void this.updateComplete.then(() => bringIntoView(this.querySelector(`[data-row="${option.id}"]`)));
   }
 
   private get drawn(): boolean {
@@ -78,7 +80,7 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
   }
 
   private row(option: Offered) {
-    return html`<fieldset>
+    return html`<fieldset data-row=${option.id}>
       <legend>${option.label}</legend>
       <div class="segments">
         ${SHARES.map(

@@ -47,7 +47,7 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
           (option) => (this.asked === option.id ? this.confirm(option) : this.sign(option)),
         )}
       </ul>
-      ${this.foot(this.onward(ticked.length > 0 ? ticked : undefined, { waits: this.asked !== undefined }))}`;
+      ${this.foot(this.onward(ticked.length > 0 ? ticked : undefined, { waits: this.asked !== undefined }), true)}`;
   }
 
   private sign(option: Offered) {
