@@ -84,6 +84,12 @@ const PLANTED: readonly Planted[] = [
     code: 'condition-never-true',
     file: FLOW,
     instead: '{ "of": "weather", "is": "rain" }',
+    put: '{ "of": "weather", "includesAny": ["rain"] }',
+  },
+  {
+    code: 'condition-never-true',
+    file: FLOW,
+    instead: '{ "of": "weather", "is": "rain" }',
     put: '{ "of": "weather", "atLeast": 3 }',
   },
   { code: 'duplicate-id', file: FLOW, instead: '{ "id": "rain" }', put: '{ "id": "sun" }' },
