@@ -177,7 +177,20 @@ export const ORCHARD = toyFlow('orchard', [
   { id: 'glue', kind: 'yes-no', askWhen: { of: 'stool', includesAny: ['leg', 'seat'] } },
 ]);
 
-export const TOYS: readonly Flow[] = [PICNIC, POND, KENNEL, TEAPOT, ORCHARD];
+/** A row of a table that only some are offered. */
+export const MEADOW = toyFlow('meadow', [
+  { id: 'breeze', kind: 'yes-no' },
+  {
+    id: 'game',
+    kind: 'one-of',
+    noteWhen: { of: 'breeze', is: 'no' },
+    options: { table: 'activities', rowsWhen: [{ rows: ['kite-flying'], when: { of: 'breeze', is: 'yes' } }] },
+    extra: [{ id: 'tag' }],
+  },
+  { id: 'string', kind: 'yes-no', askWhen: { of: 'game', is: 'kite-flying' } },
+]);
+
+export const TOYS: readonly Flow[] = [PICNIC, POND, KENNEL, TEAPOT, ORCHARD, MEADOW];
 
 /** One value of each sort that the conditions of POND tell apart: below, between and above its thresholds 20 and 60. */
 export const TOY_NUMBERS: Readonly<Record<string, readonly Answer[]>> = {

@@ -116,6 +116,30 @@ const PLANTED: readonly Planted[] = [
     put: '{ "all": [{ "of": "umbrella", "is": "yes" }, { "of": "weather", "is": "sun" }] }',
   },
   {
+    code: 'unknown-row',
+    file: FLOW,
+    instead: '"table": "activities" }',
+    put: '"table": "activities", "rowsWhen": [{ "rows": ["kites"], "when": { "of": "weather", "is": "sun" } }] }',
+  },
+  {
+    code: 'later-question',
+    file: FLOW,
+    instead: '"table": "activities" }',
+    put: '"table": "activities", "rowsWhen": [{ "rows": ["kite-flying"], "when": { "of": "umbrella", "is": "yes" } }] }',
+  },
+  {
+    code: 'option-always-offered',
+    file: FLOW,
+    instead: '"table": "activities" }',
+    put: '"table": "activities", "rowsWhen": [{ "rows": ["kite-flying"], "when": { "answered": "weather" } }] }',
+  },
+  {
+    code: 'unknown-question',
+    file: FLOW,
+    instead: '{ "id": "play", "kind": "one-of",',
+    put: '{ "id": "play", "kind": "one-of", "noteWhen": { "of": "wether", "is": "rain" },',
+  },
+  {
     code: 'option-always-offered',
     file: FLOW,
     instead: '{ "of": "umbrella", "is": "yes" }',
