@@ -94,10 +94,12 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
       return rank === undefined ? [] : [{ option, rank }];
     });
     const found = ranked.sort((a, b) => a.rank - b.rank).map(({ option }) => option);
+    // What fits none of them stands under whatever was found: a word may find the wrong thing.
+    const rest = this.offered.filter((option) => !option.group && !found.includes(option));
     return html`<p role="status" class="soft">
         ${found.length > 0 ? this.words.say('screen.found', { count: found.length }) : this.words.say('screen.foundNothing')}
       </p>
-      ${this.list(found.length > 0 ? found : this.offered.filter((option) => !option.group))}`;
+      ${this.list([...found, ...rest])}`;
   }
 
   /** What else people type for it; known once the words that nobody needs at first are here. */
