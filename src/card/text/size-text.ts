@@ -2,6 +2,7 @@ import type { Foot } from '../../observation/observation.ts';
 import type { Words } from '../../words/words.ts';
 import type { CardSize } from '../card.ts';
 import type { FootText, SizeText } from './card-text.ts';
+import { labelLine } from './label-line.ts';
 
 /**
  * The size block: the longer foot, the room in front of it, and what the sums make of that. `withFeet` draws both feet
@@ -29,9 +30,7 @@ export function sizeText(size: CardSize, withFeet: boolean, words: Words): SizeT
       },
       { name: words.say('card.size.room'), value: range(size.toeRoom) },
       ...(size.innerLength ? [{ name: words.say('card.size.inner'), value: range(size.innerLength) }] : []),
-      ...(labels
-        ? [{ name: words.say('card.size.labels'), value: unbroken(words.say('card.size.label-line', { ...labels })) }]
-        : []),
+      ...(labels ? [{ name: words.say('card.size.labels'), value: unbroken(labelLine(labels, words)) }] : []),
     ],
     notes,
     ...(withFeet && (size.left?.length || size.right?.length)
