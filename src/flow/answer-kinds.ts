@@ -23,6 +23,7 @@ export function answerKinds(
   conditions: readonly PlainCondition[],
 ): readonly AnswerKind[] {
   const read = new Set(conditions.flatMap((each) => ('includes' in each ? [each.includes] : [])));
+  const gathered = conditions.flatMap((each) => ('includesAny' in each ? [each.includesAny] : []));
   switch (question.kind) {
     case 'one-of':
       return offered.map(({ id }) => one(id));
@@ -31,13 +32,13 @@ export function answerKinds(
     case 'some-of':
     case 'signs': {
       const most = question.kind === 'some-of' ? question.most : undefined;
-      return [...sets(offered, read, 1n, most, (ids) => ids), ...alone(offered).map(({ id }) => one([id]))];
+      return [...sets(offered, read, gathered, 1n, most, (ids) => ids), ...alone(offered).map(({ id }) => one([id]))];
     }
     case 'shares': {
       const asMap = (ids: readonly string[]) => Object.fromEntries(ids.map((id) => [id, SHARES[0]]));
       const each = BigInt(SHARES.length);
       return [
-        ...sets(offered, read, each, undefined, asMap),
+        ...sets(offered, read, gathered, each, undefined, asMap),
         ...alone(offered).map(({ id }) => one({ [id]: SHARES[0] })),
       ];
     }
@@ -47,7 +48,7 @@ export function answerKinds(
       return choicesKinds(question.properties, conditions);
     case 'body-map': {
       const parts = question.regions.map(({ id }) => ({ id, ways: BigInt(BODY_WHEN.length * 2) }));
-      return [...maps(parts, read, () => ({ when: BODY_WHEN[0], seen: false })), ...BODY_WORDS.map(one)];
+      return [...maps(parts, read, gathered, () => ({ when: BODY_WHEN[0], seen: false })), ...BODY_WORDS.map(one)];
     }
   }
 }
@@ -59,13 +60,14 @@ const alone = (offered: readonly Option[]) => offered.filter((option) => option.
 function sets(
   offered: readonly Option[],
   read: ReadonlySet<string>,
+  gathered: readonly (readonly string[])[],
   ways: bigint,
   most: number | undefined,
   asAnswer: (ids: readonly string[]) => Answer,
 ): readonly AnswerKind[] {
   const parts = offered.filter((option) => !option.alone).map(({ id }) => ({ id, ways }));
-  const unread = parts.find(({ id }) => !read.has(id));
-  return picks(parts, read, 1, most ?? parts.length).map(({ picked, ways: count }) => ({
+  const unread = parts.find(({ id }) => !read.has(id) && !gathered.some((set) => set.includes(id)));
+  return picks(parts, read, 1, most ?? parts.length, gathered).map(({ picked, ways: count }) => ({
     example: asAnswer(picked.length > 0 || !unread ? picked : [unread.id]),
     count,
   }));
@@ -74,9 +76,10 @@ function sets(
 function maps(
   parts: readonly Part[],
   read: ReadonlySet<string>,
+  gathered: readonly (readonly string[])[],
   markOf: (id: string) => unknown,
 ): readonly AnswerKind[] {
-  return picks(parts, read, 0, parts.length).map(({ picked, ways }) => ({
+  return picks(parts, read, 0, parts.length, gathered).map(({ picked, ways }) => ({
     example: Object.fromEntries(picked.map((id) => [id, markOf(id)])) as Answer,
     count: ways,
   }));

@@ -11,7 +11,11 @@ type Properties = AgainstToday['properties'];
  * same word that a condition names (`anyBut`).
  */
 export function choicesKinds(properties: Properties, conditions: readonly PlainCondition[]): readonly AnswerKind[] {
-  const read = new Set(conditions.flatMap((each) => ('includes' in each ? [each.includes] : [])));
+  const read = new Set(
+    conditions.flatMap((each) =>
+      'includes' in each ? [each.includes] : 'includesAny' in each ? each.includesAny : [],
+    ),
+  );
   const words = [...new Set(conditions.flatMap((each) => ('anyBut' in each ? [each.anyBut] : [])))];
   const parts = properties.map(({ id, choices }) => ({ id, ways: BigInt(choices.length) }));
   return picks(parts, read, 0, parts.length).flatMap(({ picked, ways }) => {

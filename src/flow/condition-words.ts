@@ -15,7 +15,8 @@ export function conditionWords(condition: Condition, words: FlowWords, naming: N
   if ('any' in condition) return joined(condition.any, 'map.or', words, naming);
   if (!('not' in condition)) return plainWords(condition, 'map.', words, naming);
   const { not } = condition;
-  if ('is' in not || 'anyOf' in not || 'includes' in not) return plainWords(not, 'map.not-', words, naming);
+  if ('is' in not || 'anyOf' in not || 'includes' in not || 'includesAny' in not)
+    return plainWords(not, 'map.not-', words, naming);
   return words.say('map.not', { condition: conditionWords(not, words, naming) });
 }
 
@@ -32,13 +33,13 @@ function plainWords(plain: PlainCondition, prefix: string, words: FlowWords, nam
   const of = naming.question(plain.of);
   const value = (each: string | number | boolean) => naming.value(plain.of, each);
   if ('is' in plain) return words.say(`${prefix}is`, { of, value: value(plain.is) });
-  if ('anyOf' in plain) {
-    const values = listText(
-      plain.anyOf.map((each) => words.say('map.quoted', { value: value(each) })),
+  const quoted = (several: readonly (string | number)[]) =>
+    listText(
+      several.map((each) => words.say('map.quoted', { value: value(each) })),
       words.language,
     );
-    return words.say(`${prefix}any-of`, { of, values });
-  }
+  if ('anyOf' in plain) return words.say(`${prefix}any-of`, { of, values: quoted(plain.anyOf) });
+  if ('includesAny' in plain) return words.say(`${prefix}includes-any`, { of, values: quoted(plain.includesAny) });
   if ('includes' in plain) return words.say(`${prefix}includes`, { of, value: value(plain.includes) });
   if ('anyBut' in plain) return words.say(`${prefix}any-but`, { of, value: value(plain.anyBut) });
   if ('atLeast' in plain) return words.say(`${prefix}at-least`, { of, value: words.number(plain.atLeast) });

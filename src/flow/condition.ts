@@ -10,6 +10,8 @@ export type Condition =
   | { readonly of: string; readonly anyOf: readonly (string | number)[] }
   /** A list holds this, or a map has this key (`shares`, `body-map`). */
   | { readonly of: string; readonly includes: string }
+  /** A list or map holds at least one of these: one bit to carry along where naming each would be many. */
+  | { readonly of: string; readonly includesAny: readonly string[] }
   /** A map (`against-today`) holds a word other than this: a wish, where it is not `no-preference` throughout. */
   | { readonly of: string; readonly anyBut: string }
   /** A number (or a quantity's value) is this or more. */

@@ -45,6 +45,8 @@ interface QuestionBase {
   readonly health?: true;
   /** Asked only when this holds of the answers to earlier questions. Absent: always asked. */
   readonly askWhen?: Condition;
+  /** Words `question.<id>.note` stand under the question when this holds of the answers to earlier ones. */
+  readonly noteWhen?: Condition;
   /** Who reads the answer where no condition, rule or table does: a step of the line, or the fitter on their copy. */
   readonly readBy?: Reader;
 }
@@ -53,7 +55,12 @@ export const READERS = ['profile', 'sizing', 'shortlist', 'card', 'fitter'] as c
 export type Reader = (typeof READERS)[number];
 
 /** Choices: spelled out, or all rows of a table (`activities`, `floors`, `shoe-kinds`) with rows' `group` as the first tap. */
-export type Options = readonly Option[] | { readonly table: TableName };
+export type Options = readonly Option[] | TableOptions;
+export interface TableOptions {
+  readonly table: TableName;
+  /** Rows offered only when something holds of earlier answers: no child is asked about shift work. */
+  readonly rowsWhen?: readonly { readonly rows: readonly string[]; readonly when: Condition }[];
+}
 export const TABLE_NAMES = ['activities', 'floors', 'shoe-kinds'] as const;
 export type TableName = (typeof TABLE_NAMES)[number];
 export interface Option {

@@ -30,6 +30,7 @@ export type PlainCondition = Exclude<Condition, { all: unknown } | { any: unknow
 export function plainHolds(condition: PlainCondition, value: HeldValue): boolean {
   if ('answered' in condition) return true;
   if ('includes' in condition) return includes(value, condition.includes);
+  if ('includesAny' in condition) return condition.includesAny.some((id) => includes(value, id));
   if ('anyBut' in condition) return hasOther(value, condition.anyBut);
   const one = comparable(value);
   if ('is' in condition) return one === condition.is;

@@ -1,5 +1,5 @@
 import type { Answer, Answers } from './answers.ts';
-import type { Option, Question, TableName } from './format.ts';
+import type { Option, Question, TableName, TableOptions } from './format.ts';
 import { type HeldValue, holds } from './holds.ts';
 import type { Knowledge } from './knowledge.ts';
 
@@ -15,8 +15,8 @@ export const tablesOf = (knowledge: Pick<Knowledge, 'activities' | 'floors' | 's
 /** Every option a question could ever offer: its table's rows or its own, then the extra ones. */
 export function allOptions(question: Question, tables: Tables): readonly Option[] {
   if (!('options' in question)) return [];
-  const rows =
-    'table' in question.options ? tables[question.options.table].map(({ id }) => ({ id })) : question.options;
+  const { options } = question;
+  const rows = 'table' in options ? tables[options.table].map(({ id }) => limitedRow(options, id) ?? { id }) : options;
   return [...rows, ...spelledExtra(question)];
 }
 
@@ -45,10 +45,10 @@ export function stillOffered(question: Question, answer: Answer, inPlay: Answers
   return kept.length > 0 ? (Object.fromEntries(kept) as Answer) : undefined;
 }
 
-/** Spelled-out options hidden by these answers. A table's rows carry no `showWhen`, so no table is needed. */
+/** Options hidden by these answers. A question names the rows that not everybody is offered, so no table is needed. */
 function goneOptions(question: Question, inPlay: Answers): ReadonlySet<string> {
   return new Set(
-    spelledOptions(question)
+    [...limitedRows(question), ...spelledOptions(question)]
       .filter((option) => !isShown(option, inPlay))
       .map(({ id }) => id),
   );
@@ -61,3 +61,14 @@ export function spelledOptions(question: Question): readonly Option[] {
 }
 
 const spelledExtra = (question: Question): readonly Option[] => ('extra' in question && question.extra) || [];
+
+/** The rows of a question's table that are not offered to everybody. */
+export const limitedRows = (question: Question): readonly Option[] =>
+  'options' in question && 'table' in question.options
+    ? (question.options.rowsWhen ?? []).flatMap(({ rows, when }) => rows.map((id) => ({ id, showWhen: when })))
+    : [];
+
+const limitedRow = ({ rowsWhen = [] }: TableOptions, id: string): Option | undefined => {
+  const found = rowsWhen.find(({ rows }) => rows.includes(id));
+  return found && { id, showWhen: found.when };
+};

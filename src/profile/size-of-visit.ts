@@ -20,12 +20,23 @@ export function sizeOfVisit(
     feet,
     oldPair,
     nowSize: typeof size === 'string' || (size !== undefined && isQuantity(size)) ? size : undefined,
-    nowFeel: word(answers['now-feel']),
+    nowFeel: feelOf(answers),
     activityRoom,
     ageBand: word(answers['age-band']),
     shelf: SHELVES.find((shelf) => shelf === answers['shelf']),
     inside: Array.isArray(inside) ? inside : [],
   });
+}
+
+/**
+ * How the pair of today feels in length. Who says that it was outgrown, or that the toes touch its end, has a pair that is
+ * too short by half a size at least, even where they call it right, as children do, or were not sure. Common practice.
+ */
+function feelOf(answers: Answers): string | undefined {
+  const feel = word(answers['now-feel']);
+  const troubles = answers['now-troubles'];
+  const short = answers['reason'] === 'outgrown' || (Array.isArray(troubles) && troubles.includes('too-short'));
+  return short && (feel === undefined || feel === 'right' || feel === 'not-sure') ? 'a-bit-short' : feel;
 }
 
 const word = (answer: Answers[string] | undefined): string | undefined =>

@@ -22,9 +22,6 @@ export const TOO_FAR_APART = 0.04;
  */
 export const NOT_SOLD_FOR_BOTH = 0.03;
 
-/** What an indoor-only pair is spared: the way there. Left out where the table has no such row. */
-const WAY_THERE = 'everyday-walking';
-
 /**
  * Two pairs instead of one: for two activities whose needs, each taken alone, pull too far apart; else for a hall that
  * allows indoor-only pairs when the same pair is worn to and from it. An activity done now and then needs no own pair.
@@ -65,7 +62,9 @@ function byDoor(answers: Answers, visit: Visit, knowledge: Knowledge): readonly 
     return undefined;
   const inGroup = (group: 'indoor' | 'outdoor') => (id: string) => isIn(id, group, knowledge);
   const indoor = asksOf(onFloors(answers, inGroup('indoor')), 'activity', visit, knowledge);
-  const outdoor = outdoorAsks(answers, inGroup('outdoor'), visit, knowledge);
+  // Outside, the hall's rules do not count.
+  const { 'place-rules': _rules, ...unruled } = answers;
+  const outdoor = asksOf(onFloors(unruled, inGroup('outdoor')), 'activity', visit, knowledge);
   return [partOf('indoor', indoor), partOf('outdoor', outdoor)];
 }
 
@@ -112,22 +111,6 @@ function withoutHallRules(answers: Answers): Answers {
   const { 'place-rules': rules, ...rest } = answers;
   const kept = Array.isArray(rules) ? rules.filter((rule) => RACE_RULES.includes(rule)) : [];
   return kept.length > 0 ? { ...rest, 'place-rules': kept } : rest;
-}
-
-/** Outside, the hall's rules do not count. With no floor outside named, the second pair is for walking there. */
-function outdoorAsks(
-  answers: Answers,
-  isOutdoor: (floor: string) => boolean,
-  visit: Visit,
-  knowledge: Knowledge,
-): Asked {
-  const { 'place-rules': _rules, floors, ...rest } = answers;
-  if (floorIds(floors).some(isOutdoor)) {
-    return asksOf(onFloors({ ...rest, ...(floors ? { floors } : {}) }, isOutdoor), 'activity', visit, knowledge);
-  }
-  const { 'second-activity': _second, 'second-share': _share, 'else-loads': _loads, ...walk } = rest;
-  const way = knowledge.activities.some((row) => row.id === WAY_THERE) ? { activity: WAY_THERE } : {};
-  return asksOf({ ...walk, ...way }, 'worn-to-and-from', visit, knowledge);
 }
 
 /** What other answers would ask for; what would be traced to the activity is traced to the answer it really came from. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Answer } from '../../src/flow/answers.ts';
+import type { Answer, Answers } from '../../src/flow/answers.ts';
+import { holds } from '../../src/flow/holds.ts';
 import { offeredOptions, stillOffered } from '../../src/flow/options.ts';
 import {
   answersInPlay,
@@ -45,6 +46,37 @@ describe('the route', () => {
     expect(offeredOptions(signs, FITTING_TABLES, { 'age-band': 'under-6' }).map(({ id }) => id)).toContain(
       'limping-child',
     );
+  });
+
+  test('a child of nine is offered no shift work, no safety shoe and no pregnancy, and a worker who tapped that age is asked again', () => {
+    const nine = { 'age-band': '6-to-10' };
+    const grown = { 'age-band': '18-to-64' };
+    const offered = (id: string, answers: Answers) => {
+      const question = questionsOf(FITTING).find((each) => each.id === id);
+      return question ? offeredOptions(question, FITTING_TABLES, answers).map((option) => option.id) : [];
+    };
+    for (const [question, option] of [
+      ['activity', 'nursing'],
+      ['second-activity', 'kitchen'],
+      ['now-kind', 'safety-shoe'],
+      ['place-rules', 'toe-cap'],
+      ['conditions', 'pregnant'],
+    ] as const) {
+      expect(offered(question, nine)).not.toContain(option);
+      expect(offered(question, grown)).toContain(option);
+    }
+    expect(offered('activity', nine)).toContain('handball');
+    expect(firstUnanswered(FITTING, { ...nine, reason: 'worn-out', shelf: 'any', activity: 'nursing' })).toBe(
+      'activity',
+    );
+  });
+
+  test('only who may be under 18 is told that a grown-up answers the signs', () => {
+    const signs = questionsOf(FITTING).find(({ id }) => id === 'signs');
+    const noted = ['under-6', '6-to-10', '11-to-17', '18-to-64', '65-plus', 'rather-not-say'].filter(
+      (age) => signs?.noteWhen && holds(signs.noteWhen, { 'age-band': age }),
+    );
+    expect(noted).toEqual(['under-6', '6-to-10', '11-to-17', 'rather-not-say']);
   });
 
   test('offers a table’s rows before what is spelled out beside them', () => {

@@ -148,7 +148,49 @@ export const TEAPOT = toyFlow('teapot', [
   },
 ]);
 
-export const TOYS: readonly Flow[] = [PICNIC, POND, KENNEL, TEAPOT];
+/** Sets of which any one will do: overlapping, one with an option that is read alone, one with what stands alone. */
+export const ORCHARD = toyFlow('orchard', [
+  {
+    id: 'fruit',
+    kind: 'some-of',
+    most: 3,
+    options: [{ id: 'pear' }, { id: 'plum' }, { id: 'fig' }, { id: 'quince' }, { id: 'none', alone: true }],
+  },
+  {
+    id: 'ground',
+    kind: 'shares',
+    options: { table: 'floors' },
+    extra: [{ id: 'clover' }, { id: 'stones' }, { id: 'not-sure', alone: true }],
+  },
+  { id: 'ladder', kind: 'yes-no', askWhen: { of: 'fruit', includesAny: ['pear', 'plum'] } },
+  { id: 'jar', kind: 'yes-no', askWhen: { not: { of: 'fruit', includesAny: ['plum', 'fig', 'none'] } } },
+  { id: 'scarf', kind: 'yes-no', askWhen: { of: 'fruit', includes: 'pear' } },
+  { id: 'wellingtons', kind: 'yes-no', askWhen: { of: 'ground', includesAny: ['moss', 'clover', 'not-sure'] } },
+  {
+    id: 'stool',
+    kind: 'body-map',
+    regions: [
+      { id: 'leg', view: 'front' },
+      { id: 'seat', view: 'back' },
+    ],
+  },
+  { id: 'glue', kind: 'yes-no', askWhen: { of: 'stool', includesAny: ['leg', 'seat'] } },
+]);
+
+/** A row of a table that only some are offered. */
+export const MEADOW = toyFlow('meadow', [
+  { id: 'breeze', kind: 'yes-no' },
+  {
+    id: 'game',
+    kind: 'one-of',
+    noteWhen: { of: 'breeze', is: 'no' },
+    options: { table: 'activities', rowsWhen: [{ rows: ['kite-flying'], when: { of: 'breeze', is: 'yes' } }] },
+    extra: [{ id: 'tag' }],
+  },
+  { id: 'string', kind: 'yes-no', askWhen: { of: 'game', is: 'kite-flying' } },
+]);
+
+export const TOYS: readonly Flow[] = [PICNIC, POND, KENNEL, TEAPOT, ORCHARD, MEADOW];
 
 /** One value of each sort that the conditions of POND tell apart: below, between and above its thresholds 20 and 60. */
 export const TOY_NUMBERS: Readonly<Record<string, readonly Answer[]>> = {

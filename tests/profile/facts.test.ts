@@ -74,8 +74,9 @@ describe('where', () => {
     expect(facts({ floors: { concrete: 'mostly', 'hall-vinyl': 'now-and-then' } })['floor-marks']).toBe(true);
   });
   it('how wet is a number, and not sure is none', () => {
-    expect(facts({ wet: 'sometimes' })['floor-wet']).toBe(0.5);
-    expect(facts({ wet: 'not-sure' })['floor-wet']).toBeUndefined();
+    const floors = { grass: 'mostly' };
+    expect(facts({ floors, wet: 'sometimes' })['floor-wet']).toBe(0.5);
+    expect(facts({ floors, wet: 'not-sure' })['floor-wet']).toBeUndefined();
   });
 });
 

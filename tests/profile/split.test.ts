@@ -14,13 +14,19 @@ describe('two pairs instead of one', () => {
     expect(pullBetween([need([2, 5], 0.5)], [need([1, 2], 0.4)])).toBe(0);
   });
   it('an indoor-only pair that is also worn to and from becomes two, and the hall rules only the first', () => {
-    const answers = { activity: 'netball', 'place-rules': ['indoor-only', 'non-marking'], 'worn-to-and-from': 'yes' };
+    const answers = {
+      activity: 'netball',
+      floors: { 'hall-vinyl': 'mostly', asphalt: 'some' },
+      'place-rules': ['indoor-only', 'non-marking'],
+      'worn-to-and-from': 'yes',
+    };
     const split = profileOfAnswers(answers).split;
     expect(split?.map((part) => part.for)).toEqual(['indoor', 'outdoor']);
     expect(split?.[0]?.musts.map((must) => must.attribute)).toEqual(['non-marking']);
     expect(split?.[1]?.musts).toEqual([]);
-    expect(split?.[1]?.needs.flatMap((each) => each.reasons.map((reason) => reason.from))).not.toContain('activity');
     expect(profileOfAnswers({ ...answers, 'worn-to-and-from': 'no' }).split).toBeUndefined();
+    // With no floor outside, "only worn inside" has said that it is not worn on the way: nobody is asked.
+    expect(profileOfAnswers({ ...answers, floors: { 'hall-vinyl': 'mostly' } }).split).toBeUndefined();
   });
   it.each([
     [{ floors: { 'hall-vinyl': 'mostly', 'rocky-trail': 'some' } }],

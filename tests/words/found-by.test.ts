@@ -11,9 +11,23 @@ test('foundBy: the beginning of a word counts before its middle, and spelling do
   expect(foundBy('zzz', 'Tennis')).toBeUndefined();
 });
 
+test('foundBy: every word typed is looked for, and a very short one is no beginning of another', () => {
+  expect(foundBy('sports school', 'School sport, indoors pe sports')).toBe(0);
+  expect(foundBy('school nis', 'School tennis')).toBe(1);
+  expect(foundBy('school zzz', 'School sport')).toBeUndefined();
+  expect(foundBy('PE', 'School sport pe')).toBe(0);
+  expect(foundBy('pe', 'Road cycling pedal')).toBeUndefined();
+  expect(foundBy('pe', 'Standing at work salesperson')).toBeUndefined();
+  expect(foundBy('...', 'Tennis')).toBeUndefined();
+});
+
 /** What a customer may type, and what must be among the best found. Common words, invented for this test. */
 const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity: string])[]>> = {
   en: [
+    ['school sports', 'school-sport'],
+    ['school', 'school-sport'],
+    ['PE', 'school-sport'],
+    ['gym class', 'school-sport'],
     ['dog', 'everyday-walking'],
     ['gravel', 'everyday-walking'],
     ['hike', 'hill-walking'],
@@ -33,6 +47,9 @@ const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity
     ['drummer', 'drumming'],
   ],
   de: [
+    ['Schulsport', 'school-sport'],
+    ['Sportunterricht', 'school-sport'],
+    ['Turnen', 'school-sport'],
     ['Hund', 'everyday-walking'],
     ['spazieren', 'everyday-walking'],
     ['joggen', 'road-running'],
@@ -47,6 +64,9 @@ const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity
     ['Spitzentanz', 'ballet-pointe'],
   ],
   fr: [
+    ['EPS', 'school-sport'],
+    ['sport scolaire', 'school-sport'],
+    ['école', 'school-sport'],
     ['chien', 'everyday-walking'],
     ['randonnee', 'hill-walking'],
     ['foot', 'football-grass'],
@@ -59,6 +79,9 @@ const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity
     ['panier', 'basketball'],
   ],
   es: [
+    ['educación física', 'school-sport'],
+    ['educacion fisica', 'school-sport'],
+    ['escolar', 'school-sport'],
     ['perro', 'everyday-walking'],
     ['futbol', 'football-grass'],
     ['senderismo', 'hill-walking'],
@@ -70,6 +93,8 @@ const TYPED: Readonly<Record<string, readonly (readonly [typed: string, activity
     ['cama elástica', 'mini-trampoline'],
   ],
   ar: [
+    ['حصة الرياضة', 'school-sport'],
+    ['مدرسة', 'school-sport'],
     ['كلب', 'everyday-walking'],
     ['ممرضه', 'nursing'],
     ['دراجه', 'indoor-cycling'],

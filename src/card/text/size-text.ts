@@ -3,6 +3,7 @@ import type { Words } from '../../words/words.ts';
 import type { Calculated } from '../calculated-size.ts';
 import type { CardSize } from '../card.ts';
 import type { FootText, SizeText } from './card-text.ts';
+import { sizeNumber } from './label-line.ts';
 
 /**
  * The size block: the longer foot, the room in front of it, and what the sums make of that. `withFeet` draws both feet
@@ -52,12 +53,9 @@ export function sizeText(size: CardSize, withFeet: boolean, words: Words): SizeT
   };
 }
 
-/** A calculated size, its number as the language writes it; lines end between two and never within one. */
-export function sizeSaid({ system, label }: Calculated, words: Words): string {
-  const number = Number(label);
-  const written = Number.isNaN(number) ? label : words.number(number, Number.isInteger(number) ? 0 : 1);
-  return words.say(`card.label.${system}`, { label: written }).replaceAll(' ', '\u00a0');
-}
+/** A calculated size; lines end between two of them and never within one. */
+export const sizeSaid = ({ system, label }: Calculated, words: Words): string =>
+  words.say(`card.label.${system}`, { label: sizeNumber(label, words) }).replaceAll(' ', '\u00a0');
 
 function footPart(
   side: 'left' | 'right',

@@ -75,10 +75,19 @@ function tellingNumbers(about: readonly PlainCondition[], [from, to]: readonly [
   return points.flatMap((point, i) => [point, (point + (points[i + 1] ?? point)) / 2]);
 }
 
+/** Parts that the same conditions name are one sort, and one of them stands for all. */
 function tellingLists(about: readonly PlainCondition[], parts: readonly string[]): readonly (readonly string[])[] {
-  const named = [...new Set(about.flatMap((plain) => ('includes' in plain ? [plain.includes] : [])))];
+  const sorts = new Map<string, string>();
+  for (const part of parts) {
+    const naming = about.filter((plain) => namesPart(plain, part)).map((plain) => about.indexOf(plain));
+    if (naming.length > 0 && !sorts.has(naming.join())) sorts.set(naming.join(), part);
+  }
   let lists: readonly (readonly string[])[] = [[]];
-  for (const part of named.filter((each) => parts.includes(each)))
-    lists = [...lists, ...lists.map((l) => [...l, part])];
+  for (const part of sorts.values()) lists = [...lists, ...lists.map((l) => [...l, part])];
   return lists;
+}
+
+function namesPart(plain: PlainCondition, part: string): boolean {
+  if ('includes' in plain) return plain.includes === part;
+  return 'includesAny' in plain && plain.includesAny.includes(part);
 }

@@ -6,7 +6,7 @@ import { plainParts, subjectOf } from '../plain-parts.ts';
 import type { Content } from './content.ts';
 import type { JsonPath } from './document.ts';
 import { findingAt } from './finding-at.ts';
-import { optionPlaces, questionPlaces } from './question-places.ts';
+import { optionPlaces, questionPlaces, rowPlaces } from './question-places.ts';
 import { misfit, shapeOfAnswer } from './shape.ts';
 
 /** Conditions of the flow that read a question that is not there or comes later, or a value it cannot have. */
@@ -29,6 +29,15 @@ export function checkReferences({ flow, flowDocument, rows }: Content, tables: T
   return [
     ...questions.flatMap((each, i) => [
       ...inCondition(each.question.askWhen, [...each.place, 'askWhen'], i),
+      ...inCondition(each.question.noteWhen, [...each.place, 'noteWhen'], i),
+      ...rowPlaces(each).flatMap(({ table, rows: ids, when, place }) => [
+        ...inCondition(when, [...place, 'when'], i),
+        ...ids.flatMap((value, r) =>
+          tables[table].some(({ id }) => id === value)
+            ? []
+            : [findingAt(flowDocument, [...place, 'rows', r], 'unknown-row', { value, data: { table } })],
+        ),
+      ]),
       ...optionPlaces(each).flatMap(({ option, place }) => inCondition(option.showWhen, [...place, 'showWhen'], i)),
     ]),
     ...flow.bounds.shortWays.flatMap(({ when }, i) =>

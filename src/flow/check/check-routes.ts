@@ -7,7 +7,7 @@ import { type Walk, walk } from '../walk.ts';
 import type { Content } from './content.ts';
 import type { JsonDocument } from './document.ts';
 import { findingAt } from './finding-at.ts';
-import { optionPlaces, questionPlaces } from './question-places.ts';
+import { optionPlaces, type QuestionPlace, questionPlaces, rowPlaces } from './question-places.ts';
 
 /** What a walk along every route shows: questions and options met never or always, dead ends, and the flow's own bounds. */
 export function checkRoutes(content: Content, tables: Tables, walked: Walk): readonly Finding[] {
@@ -32,14 +32,22 @@ function metFindings(
   return [
     ...(always ? [findingAt(document, [...place, 'askWhen'], 'always-asked')] : []),
     ...(met.stuck ? [findingAt(document, place, 'nothing-to-answer')] : []),
-    ...optionPlaces(each).flatMap(({ option, place: at }) => {
-      const offered = met.offered.get(option.id);
-      if (!option.showWhen || offered === 'sometimes') return [];
+    ...limits(each).flatMap(({ id, place: at }) => {
+      const offered = met.offered.get(id);
+      if (offered === 'sometimes') return [];
       const code = offered === 'always' ? 'option-always-offered' : 'option-never-offered';
-      return [findingAt(document, [...at, 'showWhen'], code)];
+      return [findingAt(document, at, code)];
     }),
   ];
 }
+
+/** What is not offered to everybody, and where the condition stands. A row that is in no table is told as such alone. */
+const limits = (each: QuestionPlace) => [
+  ...optionPlaces(each).flatMap(({ option, place }) =>
+    option.showWhen ? [{ id: option.id, place: [...place, 'showWhen'] }] : [],
+  ),
+  ...rowPlaces(each).flatMap(({ rows, place }) => rows.map((id) => ({ id, place: [...place, 'when'] }))),
+];
 
 function boundFindings(flow: Flow, document: JsonDocument, tables: Tables, walked: Walk): readonly Finding[] {
   const { longest, shortWays } = flow.bounds;

@@ -5,7 +5,7 @@ import type { PlainCondition } from '../holds.ts';
 import { plainParts, subjectOf } from '../plain-parts.ts';
 import type { Content } from './content.ts';
 import { findingAt } from './finding-at.ts';
-import { optionPlaces, type QuestionPlace, questionPlaces } from './question-places.ts';
+import { optionPlaces, type QuestionPlace, questionPlaces, rowPlaces } from './question-places.ts';
 
 /** Answers that change nothing on purpose: they say that there is nothing to say. */
 const NEUTRAL = ['none', 'not-sure', 'no-preference', 'rather-not-say', 'same', 'no', 'skipped'];
@@ -22,6 +22,8 @@ export function checkUnread({ flow, flowDocument, rows }: Content): readonly Fin
   const conditions: readonly Condition[] = [
     ...questions.flatMap((each) => [
       ...(each.question.askWhen ? [each.question.askWhen] : []),
+      ...(each.question.noteWhen ? [each.question.noteWhen] : []),
+      ...rowPlaces(each).map(({ when }) => when),
       ...optionPlaces(each).flatMap(({ option }) => option.showWhen ?? []),
     ]),
     ...flow.bounds.shortWays.map(({ when }) => when),
@@ -69,5 +71,6 @@ const isNeutral = ({ id, alone }: Option): boolean => alone === true || NEUTRAL.
 function names(plain: PlainCondition, value: string): boolean {
   if ('is' in plain) return plain.is === value;
   if ('anyOf' in plain) return plain.anyOf.includes(value);
+  if ('includesAny' in plain) return plain.includesAny.includes(value);
   return 'includes' in plain && plain.includes === value;
 }

@@ -25,3 +25,10 @@ export function optionPlaces({
     ...extra.map((option, i) => ({ option, place: [...place, 'extra', i] })),
   ];
 }
+
+/** The limits a question puts on rows of its table, and where each stands. */
+export function rowPlaces({ question, place }: QuestionPlace) {
+  if (!('options' in question && 'table' in question.options)) return [];
+  const { table, rowsWhen = [] } = question.options;
+  return rowsWhen.map((limit, i) => ({ ...limit, table, place: [...place, 'options', 'rowsWhen', i] }));
+}

@@ -48,6 +48,9 @@ export function misfit(
 ): { readonly code: string; readonly value: string } | undefined {
   if ('answered' in plain) return undefined;
   if ('includes' in plain) return among(shape.parts, plain.includes);
+  if ('includesAny' in plain) {
+    return plain.includesAny.map((each) => among(shape.parts, each)).find((found) => found !== undefined);
+  }
   if ('anyBut' in plain) return among(shape.choices, plain.anyBut);
   if ('atLeast' in plain) return within(shape, plain.atLeast, shape.range && plain.atLeast <= shape.range[1]);
   if ('upTo' in plain) return within(shape, plain.upTo, shape.range && plain.upTo >= shape.range[0]);

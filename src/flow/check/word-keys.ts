@@ -54,7 +54,8 @@ const grouped = (name: string, rows: readonly { readonly row: { readonly id: str
 
 function neededFor(question: Question): readonly string[] {
   const key = `question.${question.id}`;
-  return [`${key}.ask`, `${key}.why`, ...partsOf(question).map((part) => `${key}.${part}`)];
+  const note = question.noteWhen ? [`${key}.note`] : [];
+  return [`${key}.ask`, `${key}.why`, ...note, ...partsOf(question).map((part) => `${key}.${part}`)];
 }
 
 function partsOf(question: Question): readonly string[] {

@@ -9,6 +9,7 @@ export const conditionSchema: z.ZodType<Condition> = z
     z.strictObject({ of, is: z.union([z.string(), z.number(), z.boolean()]) }),
     z.strictObject({ of, anyOf: z.array(z.union([z.string(), z.number()])).min(1) }),
     z.strictObject({ of, includes: z.string() }),
+    z.strictObject({ of, includesAny: z.array(z.string()).min(1) }),
     z.strictObject({ of, anyBut: z.string() }),
     z.strictObject({ of, atLeast: z.number() }),
     z.strictObject({ of, upTo: z.number() }),

@@ -10,9 +10,13 @@ const isTrue = z.literal(true).exactOptional();
 const sum = z.number().positive().exactOptional();
 const option = z.strictObject({ id: optionIdSchema, alone: isTrue, ends: isTrue, sum, showWhen: askWhen, readBy });
 const spelled = z.array(option).min(1);
-const options = z.union([spelled, z.strictObject({ table: z.enum(TABLE_NAMES) })]);
+const rowsWhen = z
+  .array(z.strictObject({ rows: z.array(idSchema).min(1), when: conditionSchema }))
+  .min(1)
+  .exactOptional();
+const options = z.union([spelled, z.strictObject({ table: z.enum(TABLE_NAMES), rowsWhen })]);
 const extra = z.array(option).exactOptional();
-const question = { id: idSchema, health: isTrue, askWhen, readBy };
+const question = { id: idSchema, health: isTrue, askWhen, noteWhen: askWhen, readBy };
 
 const questionSchema = z.discriminatedUnion('kind', [
   z.strictObject({ ...question, kind: z.literal('one-of'), options, extra }),

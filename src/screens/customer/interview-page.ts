@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Answer } from '../../flow/answers.ts';
 import type { Flow, Question } from '../../flow/format.ts';
+import { holds } from '../../flow/holds.ts';
 import type { Tables } from '../../flow/options.ts';
 import { questionsOf, routeOf } from '../../flow/route.ts';
 import type { InterviewEvent } from '../../interview/interview-events.ts';
@@ -52,6 +53,7 @@ function questionPage(question: Question, { answers }: InterviewState, { flow, t
     data-question=${question.id}
     .question=${question}
     .answer=${answers[question.id]}
+    .noted=${question.noteWhen !== undefined && holds(question.noteWhen, inPlay)}
     .offered=${offeredWithLabels(question, tables, inPlay, words)}
     .words=${words}
     .back=${backButton(question.id, words, send)}

@@ -15,6 +15,8 @@ export const loadLaterScreens = (): Promise<unknown> => import('./later-screens.
 export class QuestionScreen extends LightElement {
   @property({ attribute: false }) question!: Question;
   @property({ attribute: false }) answer: Answer | undefined;
+  /** Whether the question's note is meant for this customer. */
+  @property({ attribute: false }) noted = false;
   @property({ attribute: false }) offered: readonly Offered[] = [];
   @property({ attribute: false }) words!: Words;
   @property({ attribute: false }) back!: TemplateResult;
@@ -25,6 +27,7 @@ export class QuestionScreen extends LightElement {
     return html`<div class="head">
         <h1 id="ask" tabindex="-1">${words.say(`${key}.ask`)}</h1>
         ${words.has(`${key}.hint`) ? html`<p class="lead soft">${words.say(`${key}.hint`)}</p>` : nothing}
+        ${this.noted ? html`<p class="lead soft">${words.say(`${key}.note`)}</p>` : nothing}
         <details class="why">
           <summary>${words.say('screen.why')}</summary>
           <p>${words.say(`${key}.why`)}</p>

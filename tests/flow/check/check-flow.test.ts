@@ -84,6 +84,12 @@ const PLANTED: readonly Planted[] = [
     code: 'condition-never-true',
     file: FLOW,
     instead: '{ "of": "weather", "is": "rain" }',
+    put: '{ "of": "weather", "includesAny": ["rain"] }',
+  },
+  {
+    code: 'condition-never-true',
+    file: FLOW,
+    instead: '{ "of": "weather", "is": "rain" }',
     put: '{ "of": "weather", "atLeast": 3 }',
   },
   { code: 'duplicate-id', file: FLOW, instead: '{ "id": "rain" }', put: '{ "id": "sun" }' },
@@ -108,6 +114,30 @@ const PLANTED: readonly Planted[] = [
     file: FLOW,
     instead: '{ "of": "umbrella", "is": "yes" }',
     put: '{ "all": [{ "of": "umbrella", "is": "yes" }, { "of": "weather", "is": "sun" }] }',
+  },
+  {
+    code: 'unknown-row',
+    file: FLOW,
+    instead: '"table": "activities" }',
+    put: '"table": "activities", "rowsWhen": [{ "rows": ["kites"], "when": { "of": "weather", "is": "sun" } }] }',
+  },
+  {
+    code: 'later-question',
+    file: FLOW,
+    instead: '"table": "activities" }',
+    put: '"table": "activities", "rowsWhen": [{ "rows": ["kite-flying"], "when": { "of": "umbrella", "is": "yes" } }] }',
+  },
+  {
+    code: 'option-always-offered',
+    file: FLOW,
+    instead: '"table": "activities" }',
+    put: '"table": "activities", "rowsWhen": [{ "rows": ["kite-flying"], "when": { "answered": "weather" } }] }',
+  },
+  {
+    code: 'unknown-question',
+    file: FLOW,
+    instead: '{ "id": "play", "kind": "one-of",',
+    put: '{ "id": "play", "kind": "one-of", "noteWhen": { "of": "wether", "is": "rain" },',
   },
   {
     code: 'option-always-offered',

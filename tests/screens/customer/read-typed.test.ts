@@ -38,7 +38,24 @@ describe('a size as people type it', () => {
     ['uk 42', 'outside', { typed: 'uk 42', from: 16, to: 52 }],
     ['265', 'other-unit', { typed: '265', from: 16, to: 52, other: 'mm' }],
   ])('“%s” is answered with %s', (typed, code, data) => {
-    expect(readTyped(typed, 'eu', [EU, MM])).toEqual({ code, data });
+    expect(readTyped(typed, 'eu', [EU, MM])).toMatchObject({ code, data });
+  });
+
+  it.each([
+    ['20,5 cm', { value: 20.5, unit: 'cm' }],
+    ['20.5cm', { value: 20.5, unit: 'cm' }],
+    ['265 mm', { value: 265, unit: 'mm' }],
+    ['9 in', { value: 229, unit: 'mm' }],
+    ['9 1/2"', { value: 241, unit: 'mm' }],
+    ['9½″', { value: 241, unit: 'mm' }],
+  ])('“%s” where EU is chosen is offered as what it says', (typed, meant) => {
+    expect(readTyped(typed, 'eu', [EU, MM, { id: 'cm', from: 9, to: 33 }])).toMatchObject({
+      code: 'other-unit',
+      meant,
+    });
+  });
+  it('inches are taken as millimetres where millimetres are chosen', () => {
+    expect(readTyped('10 in', 'mm', [EU, MM])).toEqual({ value: 254 });
   });
 
   it('nothing typed ever throws, and a value is always in range', () => {

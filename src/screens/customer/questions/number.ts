@@ -33,6 +33,14 @@ export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
     }
   }
 
+  /** Takes what was probably meant, unit and all, in one tap. */
+  private meantButton(meant: Quantity) {
+    const size = `${this.words.say(`unit.${meant.unit}`)} ${this.words.number(meant.value)}`;
+    return html`<button type="button" class="button" @click=${() => this.give(meant)}>
+      ${this.words.say('screen.typed.take', { size })}
+    </button>`;
+  }
+
   protected override render() {
     const { finding } = this;
     return html`<form class="number" novalidate @submit=${this.submit}>
@@ -40,7 +48,8 @@ export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
         finding
           ? html`<p class="said error" id="number-error" role="alert" tabindex="-1">
               ${this.words.say(`screen.typed.${finding.code}`, finding.data)}
-            </p>`
+            </p>
+            ${finding.meant ? this.meantButton(finding.meant) : nothing}`
           : nothing
       }
       <fieldset>

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { labelLine } from '../../../card/text/label-line.ts';
 import type { SizeAdvice } from '../../../sizing/advice.ts';
 import { doubtWord } from '../../../sizing/size-notes.ts';
 import type { Words } from '../../../words/words.ts';
@@ -68,7 +69,7 @@ export class SizeSaid extends LightElement {
       ...(innerLength ? [row('inner', range(innerLength))] : []),
       ...(labels
         ? [
-            row('labels', words.say('card.size.label-line', { ...labels })),
+            row('labels', labelLine(labels, words)),
             row('mondopoint', labels.mondopoint),
             ...(labels.ukChild === undefined || labels.usChild === undefined
               ? []
