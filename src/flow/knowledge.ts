@@ -140,6 +140,8 @@ export interface Ask {
   readonly weight: number;
   /** A fact from 0 to 1 that scales the weight, so that effects grow with the load and do not jump. */
   readonly per?: string;
+  /** No pair is there to compare that has less of it than is wanted: whoever tries it might not feel the harm. */
+  readonly neverLess?: true;
 }
 
 /** What a must can demand beside a mark or an entry of a list: a cap, or that something is absent. */

@@ -48,6 +48,7 @@ function needOf(attribute: AttributeKey, combined: Combined, raised: string | un
     limits: rounded(combined.limits),
     importance: roundTo(importance, 3),
     ...towardOf(combined),
+    ...(combined.parts.some(({ contribution: { ask } }) => ask.neverLess) ? { neverLess: true as const } : {}),
     ...(raised === undefined ? {} : { raisedBy: raised }),
     reasons: weightiest.map((part) => part.contribution.reason),
   };

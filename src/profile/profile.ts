@@ -50,6 +50,8 @@ export interface Need {
   readonly importance: number;
   /** The side to which every wish about it points: a pair that goes further that way is no worse for it. */
   readonly toward?: 'less' | 'more';
+  /** No pair is there to compare that has less of it than is wanted. */
+  readonly neverLess?: true;
   /** Set where the customer said that this matters most: `matters-most:cushion`. */
   readonly raisedBy?: string;
   /** Weightiest first. */

@@ -44,8 +44,9 @@ export interface Contrast {
 export function contrastTo(first: Shoe, shoe: Shoe, needs: readonly Need[]): Contrast | undefined {
   let found: Contrast | undefined;
   let most = 0;
-  for (const { attribute: key, importance, toward } of needs) {
+  for (const { attribute: key, importance, toward, neverLess } of needs) {
     const side = isLess(first, shoe, key) ? 'less' : 'more';
+    if (neverLess && side === 'less') continue;
     const part = CONTRASTS[key]?.[side];
     const apart = difference(first, shoe, key);
     if (part === undefined || apart === undefined || !noticeable(first, shoe, key)) continue;

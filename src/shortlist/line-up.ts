@@ -1,3 +1,4 @@
+import { attribute } from '../attributes/table.ts';
 import type { Need, Preference } from '../profile/profile.ts';
 import type { Shoe } from '../stock/shoe.ts';
 import { contrastTo, isFirmerInner } from './contrast.ts';
@@ -117,7 +118,10 @@ function firstFound(
   return undefined;
 }
 
-/** Trades away neither the tread that the ground demands, as far as the first pair has it, nor what keeps upright. */
+/**
+ * Trades away neither the tread that the ground demands, as far as the first pair has it, nor what keeps upright, nor
+ * room whose lack would not be felt.
+ */
 function keepsSafe(
   { shoe, parts }: Scored,
   first: Scored,
@@ -127,7 +131,14 @@ function keepsSafe(
   const ground = needs.findIndex(({ attribute, importance }) => attribute === 'lug-depth' && importance >= GROUND.from);
   const tread = (of: readonly number[]) => Math.min(GROUND.least, of[ground] ?? 0);
   if (ground >= 0 && shoe.numbers['lug-depth'] !== undefined && tread(parts) < tread(first.parts)) return false;
+  if (needs.some((need) => need.neverLess && hasLess(shoe, first.shoe, need))) return false;
   return preferences.every((each) => each.kind === 'use' || !each.safety || wishMet(shoe, each) !== 'no');
+}
+
+/** Less than is wanted, and than the first pair has, by half a noticeable step or more. */
+function hasLess({ numbers }: Shoe, { numbers: ofFirst }: Shoe, { attribute: key, ideal }: Need): boolean {
+  const value = numbers[key];
+  return value !== undefined && Math.min(ideal[0], ofFirst[key] ?? ideal[0]) - value >= attribute(key).step / 2;
 }
 
 /** Sold for it, and recorded well enough to compare. */

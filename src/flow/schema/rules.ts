@@ -11,6 +11,7 @@ const ask = z.strictObject({
   shift: z.number().exactOptional(),
   weight: shareOfOne,
   per: z.string().exactOptional(),
+  neverLess: z.literal(true).exactOptional(),
 });
 
 const must = z.strictObject({ attribute: z.string(), value: z.union([z.string(), z.number(), z.boolean()]) });
