@@ -1,11 +1,9 @@
 import type { Knowledge } from '../flow/knowledge.ts';
 import type { Line } from '../pipeline.ts';
 import type { Need, Reason } from '../profile/profile.ts';
+import { isSlight } from '../profile/slight.ts';
 import { benchRecord, type Shelves } from './bench-record.ts';
 import type { Bench, CardCaution } from './card.ts';
-
-/** A load below this of 0 to 1 is no reason worth paper: what it adds is on the bench's screen. Our choice. */
-const SLIGHT = 0.1;
 
 /** What a fitter's copy adds: the record of the bench, every need with its reasons, musts, what was not asked, and the sources behind it all. */
 export function benchOf(
@@ -53,17 +51,8 @@ export function benchOf(
   };
 }
 
-/**
- * The reasons that carry a need. A walker lifts, bounces and turns a little too, and every load asks for its own; on
- * paper those would hide what counts. Where all are slight, all are said.
- */
+/** The reasons that carry a need. Where all are slight, all are said. */
 function weighty({ attribute, reasons }: Need, { profile }: Line, knowledge: Knowledge): readonly Reason[] {
-  const carry = reasons.filter(({ rule }) => {
-    const asks = knowledge.rules.find(({ id }) => id === rule)?.asks ?? [];
-    const scales = asks.flatMap((ask) =>
-      ask.attribute === attribute && ask.per?.startsWith('load-') ? [profile.facts[ask.per]] : [],
-    );
-    return scales.every((scale) => typeof scale !== 'number' || scale >= SLIGHT);
-  });
+  const carry = reasons.filter((reason) => !isSlight(reason, attribute, profile.facts, knowledge));
   return carry.length > 0 ? carry : reasons;
 }

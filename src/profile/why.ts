@@ -1,5 +1,6 @@
 import type { Knowledge, Known, Source } from '../flow/knowledge.ts';
 import type { Facts, FactValue, Profile, Reason } from './profile.ts';
+import { isSlight } from './slight.ts';
 
 /** One line of a profile with the chain behind it: what → from which answer → by which rule → on whose word. */
 export interface Why {
@@ -18,6 +19,8 @@ export interface WhyLink extends Reason {
   readonly said?: FactValue;
   /** How the rule's fact came to us. Absent where no rule stands behind it. */
   readonly known?: Known;
+  /** It rests on a load that is there in passing only. */
+  readonly slight?: true;
   /** The published source; absent for `common-practice`. */
   readonly citation?: Source;
 }
@@ -40,7 +43,9 @@ export function whyOf(profile: Profile, knowledge: Knowledge): readonly Why[] {
         kind: 'need',
         about: attribute,
         need: { ideal, limits, importance, ...(raisedBy === undefined ? {} : { raisedBy }) },
-        links: links(reasons),
+        links: links(reasons).map((link) =>
+          isSlight(link, attribute, profile.facts, knowledge) ? { ...link, slight: true } : link,
+        ),
       }),
     ),
     ...profile.cautions.map(

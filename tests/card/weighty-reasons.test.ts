@@ -15,3 +15,9 @@ it('a walker’s fitter reads why walking asks for it, and nothing of lifting or
 it('a lifter’s fitter does', () => {
   expect(rulesOnPaper('new-lifter-in-running-shoes').has('squat-firm')).toBe(true);
 });
+
+it('a netballer’s fitter reads of side steps and turns, and nothing of lifting or long shifts', () => {
+  const said = rulesOnPaper('netball-old-sprain');
+  expect(['side-base', 'turning', 'impact-cushion'].filter((rule) => !said.has(rule))).toEqual([]);
+  expect(['squat-firm', 'toe-drag', 'standing-height'].filter((rule) => said.has(rule))).toEqual([]);
+});

@@ -61,25 +61,41 @@ export class NeedList extends LightElement {
     </li>`;
   }
 
+  /** What carries it first; what comes up in passing is folded away, unless there is nothing else. */
   private reasons(links: readonly WhyLink[]) {
     const { words } = this;
+    const slight = links.every((link) => link.slight) ? [] : links.filter((link) => link.slight);
+    const carrying = links.filter((link) => !slight.includes(link));
     return html`<details class="reasons-of">
-      <summary>${words.say('bench.needs.reasons', { count: links.length })}</summary>
+      <summary>${words.say('bench.needs.reasons', { count: carrying.length })}</summary>
       <ul>
-        ${links.map((link) => {
-          const key = `rule.${link.rule}.why`;
-          return html`<li>
-            ${words.has(key) ? html`<p>${words.say(key)}</p>` : nothing}
-            <p class="soft small">
-              ${words.say('bench.needs.from', { from: fromText(link.from, words) })} ·
-              ${words.say('bench.needs.grade', { grade: words.say(`card.grade.${link.grade}`) })}
-              ${link.known === 'memory' ? html` · ${words.say('card.bench.memory')}` : nothing}
-            </p>
-            ${link.citation ? this.source(link.citation) : nothing}
-          </li>`;
-        })}
+        ${carrying.map((link) => this.reason(link))}
       </ul>
+      ${
+        slight.length > 0
+          ? html`<details class="source">
+              <summary>${words.say('bench.needs.slight', { count: slight.length })}</summary>
+              <ul>
+                ${slight.map((link) => this.reason(link))}
+              </ul>
+            </details>`
+          : nothing
+      }
     </details>`;
+  }
+
+  private reason(link: WhyLink) {
+    const { words } = this;
+    const key = `rule.${link.rule}.why`;
+    return html`<li>
+      ${words.has(key) ? html`<p>${words.say(key)}</p>` : nothing}
+      <p class="soft small">
+        ${words.say('bench.needs.from', { from: fromText(link.from, words) })} ·
+        ${words.say('bench.needs.grade', { grade: words.say(`card.grade.${link.grade}`) })}
+        ${link.known === 'memory' ? html` · ${words.say('card.bench.memory')}` : nothing}
+      </p>
+      ${link.citation ? this.source(link.citation) : nothing}
+    </li>`;
   }
 
   private source({ id, authors, year, title, where }: Source) {
