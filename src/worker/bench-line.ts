@@ -82,7 +82,7 @@ export function decidedLine(line: Line, knowledge: Knowledge, stock: Stock): Lin
     const own = taken.map((box) => fitBox(box, entry.shoe, line.profile.size));
     return [{ ...entry, place: at + 1, boxes: id === choice.shoe ? own : entry.boxes }];
   });
-  const { whatIf: _whatIf, ...rest } = home;
+  const { whatIf: _whatIf, moreWithout: _moreWithout, ...rest } = home;
   const decided: LineUp = { ...rest, entries, more: [], sureness: 'none' };
   return { ...line, shortlist: { ...line.shortlist, lineUps: [decided] } };
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { textOf } from '../../src/card/text/text-of.ts';
 import { lineOf } from '../../src/pipeline.ts';
 import type { Visit } from '../../src/visit/visit.ts';
+import { decidedLine } from '../../src/worker/bench-line.ts';
 import { cardOfVisit, knowledge, stock, told, wordsIn } from './told.ts';
 
 const storyOf = (name: string) => {
@@ -61,5 +62,19 @@ describe('a card that names the room at the toes', () => {
       for (const item of said) expect(item, name).toContain(`${toeRoom[0]} to ${toeRoom[1]} mm`);
       if (size?.rows.length) expect(size.rows.map(({ value }) => value)).toContain(`${toeRoom[0]} to ${toeRoom[1]} mm`);
     }
+  });
+});
+
+describe('once a pair is chosen', () => {
+  it('the card says nothing more of musts, which a pair pulled in by hand may not meet', () => {
+    const { line, visit } = storyOf('badminton-non-marking');
+    const [entry] = line.shortlist.lineUps.flatMap(({ entries }) => entries);
+    const box = entry?.boxes[0]?.box.id ?? '';
+    const choice = { kind: 'pair' as const, shoe: entry?.shoe.id ?? '', box };
+    const decided = decidedLine({ ...line, visit: { ...visit, choice } }, knowledge, stock);
+    const text = textOf(cardOfVisit(decided), wordsIn('en'));
+    expect(text.title).toContain('Your pair');
+    expect(text.musts).toBeUndefined();
+    expect(decided.shortlist.lineUps.map(({ moreWithout }) => moreWithout)).toEqual([undefined]);
   });
 });

@@ -26,8 +26,8 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     outcome: facts.outcome,
     title: title(facts, letters.length, words),
     lead: lead(facts, letters.length, words),
-    // A fitter reads them with where they come from.
-    ...(letters.length > 0 && !bench ? mustsText(facts, words) : {}),
+    // A fitter reads them with where they come from; a chosen pair may have been pulled in against them.
+    ...(letters.length > 0 && !bench && !facts.chosen ? mustsText(facts, words) : {}),
     head: headText(facts, words),
     pictures: picturesText(facts.doing, pictures, words),
     fetch: fetchText(facts, words),
