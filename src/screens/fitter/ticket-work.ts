@@ -20,6 +20,7 @@ import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, NO_NOTES } from './bench-ticket.ts';
 import { boxSaid } from './box-said.ts';
 import { isStop } from './cautions-panel.ts';
+import { clearedAnswers, isCleared } from './cleared.ts';
 import './decide-panel.ts';
 import './line-up-panel.ts';
 import { movedText } from './moved-text.ts';
@@ -144,12 +145,17 @@ export class TicketWork extends LightElement {
       }`;
   }
 
-  private outcome({ outcome, hold, otherFootwear }: Profile) {
+  private outcome(profile: Profile) {
     const { words } = this;
+    const { outcome, hold, otherFootwear } = profile;
+    const cleared = isCleared(profile);
+    const about = cleared ? clearedAnswers(profile, words) : '';
     return html`<p class="outcome">
       <strong>${words.say(`bench.outcome.${outcome}`)}</strong>
       ${otherFootwear ? html`<span>${words.say(`other-footwear.${otherFootwear}.text`)}</span>` : nothing}
-      ${isStop(hold) ? nothing : html`<span class="soft">${words.say(`bench.hold.${hold}`)}</span>`}
+      ${cleared ? html`<strong class="gently">${words.say('bench.clearance.gently')}</strong>` : nothing}
+      ${about ? html`<span>${words.say('bench.clearance.about', { what: about })}</span>` : nothing}
+      ${isStop(hold) || (cleared && hold === 'none') ? nothing : html`<span class="soft">${words.say(`bench.hold.${hold}`)}</span>`}
     </p>`;
   }
 

@@ -13,6 +13,7 @@ import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { type BenchTicket, newTicket, waitedMinutes } from './bench-ticket.ts';
+import { isCleared } from './cleared.ts';
 import './code-reader.ts';
 
 /** How often waiting times and the list are looked at again, milliseconds. */
@@ -31,7 +32,7 @@ export class TicketsScreen extends LightElement {
   @property() code = '';
 
   @state() private tickets: readonly BenchTicket[] | undefined;
-  @state() private holds: ReadonlyMap<string, Hold> = new Map();
+  @state() private holds: ReadonlyMap<string, Hold | 'cleared'> = new Map();
   @state() private strange = 0;
   @state() private finding = '';
   private timer: ReturnType<typeof setInterval> | undefined;
@@ -59,7 +60,9 @@ export class TicketsScreen extends LightElement {
     const key = holdKey(ticket);
     if (this.holds.has(key)) return;
     try {
-      const hold = ticket.visit.hold ?? (await this.line.fit(ticket.visit, 1)).profile.hold;
+      const { hold: carried, clearance } = ticket.visit;
+      const profile = carried && !clearance ? undefined : (await this.line.fit(ticket.visit, 1)).profile;
+      const hold = profile && isCleared(profile) ? 'cleared' : (profile?.hold ?? carried ?? 'none');
       this.holds = new Map(this.holds).set(key, hold);
     } catch (reason) {
       console.error(reason);
@@ -144,7 +147,7 @@ export class TicketsScreen extends LightElement {
       <button type="button" class="ticket-row" data-ticket=${ticket.id} ?data-stops=${stops} @click=${() => this.open(ticket.id)}>
         <strong class="name">${ticket.id}</strong>
         <span class="what">${this.words.has(key) ? this.words.say(key) : this.say('no-activity')}</span>
-        <span class="hold">${hold === undefined ? '' : this.words.say(`bench.hold.${hold}`)}</span>
+        <span class="hold">${hold === undefined ? '' : this.words.say(hold === 'cleared' ? 'bench.clearance.gently' : `bench.hold.${hold}`)}</span>
         <span class="state soft">${this.since(ticket)}</span>
       </button>
     </li>`;

@@ -11,6 +11,7 @@ import type { Words } from '../../../words/words.ts';
 import '../../look/measure.css';
 import '../../look/try-on.css';
 import { LightElement } from '../../parts/light-element.ts';
+import { feelLittle } from '../cleared.ts';
 import { HandedBack } from '../measure/handed-back.ts';
 import { History } from '../measure/history.ts';
 import './pair-record.ts';
@@ -113,7 +114,8 @@ export class TryOnScreen extends LightElement {
     const { words, history, pairs } = this;
     const pair = pairs.find(({ shoe }) => shoe.id === this.shoe);
     if (pair === undefined) return html`<p>${words.say('try-on.no-pairs')}</p>`;
-    return html`<nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
+    return html`${feelLittle(this.line.profile) ? html`<p class="said feel-little"><strong>${words.say('try-on.feel-little')}</strong></p>` : nothing}
+      <nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
       <div class="bar">
         <button type="button" class="button undo" ?disabled=${history.last === undefined} @click=${this.undo}>
           ${history.last === undefined ? words.say('measure.undo') : words.say('measure.undo-what', { what: history.last })}
