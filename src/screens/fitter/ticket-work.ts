@@ -63,6 +63,10 @@ export class TicketWork extends LightElement {
 
   @state() private view: View = 'profile';
   private readonly kept = new TicketKeeper(this);
+  private bar: Element | null = null;
+  private readonly barWatch = new ResizeObserver(() =>
+    this.style.setProperty('--bar', `${this.bar?.clientHeight ?? 0}px`),
+  );
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (changed.has('active') && this.active) void this.open();
@@ -90,9 +94,24 @@ export class TicketWork extends LightElement {
   private show(view: View): void {
     this.view = view;
     void LOADERS[view]?.();
-    void this.updateComplete.then(() =>
-      this.querySelector<HTMLElement>('.views [aria-current]')?.scrollIntoView({ block: 'nearest' }),
-    );
+    // Each view begins at its top, with its notes folded: what is to be filled in is in sight.
+    for (const notes of this.querySelectorAll<HTMLDetailsElement>('lw-bench-cautions details')) notes.open = false;
+    window.scrollTo(0, 0);
+  }
+
+  /** What sticks below the bar has to know how high the bar is. */
+  protected override updated(): void {
+    const bar = this.querySelector('.ticket-bar');
+    if (bar === this.bar) return;
+    this.bar = bar;
+    this.barWatch.disconnect();
+    if (bar) this.barWatch.observe(bar);
+  }
+
+  override disconnectedCallback(): void {
+    this.barWatch.disconnect();
+    this.bar = null;
+    super.disconnectedCallback();
   }
 
   protected override render() {
@@ -100,17 +119,20 @@ export class TicketWork extends LightElement {
     const { words, kept } = this;
     const { ticket, work } = kept;
     const say = (key: string, data?: Readonly<Record<string, string | number>>) => words.say(`bench.${key}`, data);
-    return html`<div class="ticket-head">
-        <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
-        ${work ? this.outcome(work.line.profile) : nothing}
-        ${ticket && !ticket.handed ? html`<p class="soft">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
-        ${
-          // Measuring and trying on have an undo of their own, for their own steps.
-          this.view === 'measure' || this.view === 'feet'
-            ? nothing
-            : html`<button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>`
-        }
+    return html`<div class="ticket-bar">
+        <div class="ticket-head">
+          <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
+          ${work ? this.outcome(work.line.profile) : nothing} ${work ? this.views() : nothing}
+          ${
+            // Measuring and trying on have an undo of their own, for their own steps.
+            this.view === 'measure' || this.view === 'feet'
+              ? nothing
+              : html`<button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>`
+          }
+        </div>
+        ${work && ticket ? this.glance(ticket, work) : nothing}
       </div>
+      ${ticket && !ticket.handed ? html`<p class="soft not-handed">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
       ${this.note()}
       ${
         work && ticket
@@ -120,22 +142,9 @@ export class TicketWork extends LightElement {
                 .words=${words}
                 .emergencyNumber=${this.shop.emergencyNumber}
                 .initials=${this.initials}
-                .brief=${this.view !== 'profile' && this.view !== 'feet'}
+                .brief=${this.view !== 'profile'}
                 @change-ticket=${this.changed}
               ></lw-bench-cautions>
-              ${this.glance(ticket, work)}
-              <nav class="views" aria-label=${say('views')}>
-                ${shownViews.map(
-                  (view) => html`<button
-                    type="button"
-                    data-view=${view}
-                    aria-current=${this.view === view ? 'page' : nothing}
-                    @click=${() => this.show(view)}
-                  >
-                    ${say(`view.${view}`)}
-                  </button>`,
-                )}
-              </nav>
               <div class="view" data-view=${this.view} @change-ticket=${this.changed} @mark=${(event: CustomEvent<MarkWish>) => kept.mark(event.detail)}>
                 ${this.shown(ticket, work)}
               </div>`
@@ -143,6 +152,22 @@ export class TicketWork extends LightElement {
             ? nothing
             : html`<p role="status">${words.say('screen.working')}</p>`
       }`;
+  }
+
+  private views() {
+    const { words } = this;
+    return html`<nav class="views" aria-label=${words.say('bench.views')}>
+      ${shownViews.map(
+        (view) => html`<button
+          type="button"
+          data-view=${view}
+          aria-current=${this.view === view ? 'page' : nothing}
+          @click=${() => this.show(view)}
+        >
+          ${words.say(`bench.view.${view}`)}
+        </button>`,
+      )}
+    </nav>`;
   }
 
   private outcome(profile: Profile) {
@@ -186,9 +211,9 @@ export class TicketWork extends LightElement {
     </div>`;
   }
 
-  /** The pairs at a glance, the box to fetch of each, and what the last change moved. The line-up itself names the boxes. */
+  /** The pairs at a glance, the box to fetch of each, and what the last change moved. The line-up and the try-on name them themselves. */
   private glance(ticket: BenchTicket, work: BenchLine) {
-    const pairs = this.view === 'line-up' ? [] : pairsOn(work);
+    const pairs = this.view === 'line-up' || this.view === 'feet' ? [] : pairsOn(work);
     const first = labelSystem(ticket.visit);
     return html`<section class="glance" aria-label=${this.words.say('bench.lines.title')}>
       <ol ?hidden=${pairs.length === 0}>

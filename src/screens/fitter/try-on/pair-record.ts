@@ -65,7 +65,8 @@ export class PairRecord extends LightElement {
     const { pair, record } = this;
     const heading = html`<h2 id="try-on-pair" tabindex="-1"><span class="letter">${pair.letter}</span> ${pair.shoe.name}</h2>`;
     if (this.box === undefined) return html`${heading}<p class="said">${this.say('no-box')}</p>`;
-    return html`${heading}${this.boxRow()}${this.sizeRow()}
+    return html`${heading}
+      <div class="rows">${this.boxRow()}${this.sizeRow()}</div>
       <div class="rows">
         ${(Object.keys(FIT_NOTES) as (keyof typeof FIT_NOTES)[]).map((key) =>
           this.noteRow(

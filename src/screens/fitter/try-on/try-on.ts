@@ -115,13 +115,13 @@ export class TryOnScreen extends LightElement {
     const pair = pairs.find(({ shoe }) => shoe.id === this.shoe);
     if (pair === undefined) return html`<p>${words.say('try-on.no-pairs')}</p>`;
     return html`${feelLittle(this.line.profile) ? html`<p class="said feel-little"><strong>${words.say('try-on.feel-little')}</strong></p>` : nothing}
-      <nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
+      <div class="parts-bar pairs-bar"><nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
       <div class="bar">
         <button type="button" class="button undo" ?disabled=${history.last === undefined} @click=${this.undo}>
           ${history.last === undefined ? words.say('measure.undo') : words.say('measure.undo-what', { what: history.last })}
         </button>
         <p role="status" class="soft">${this.said}</p>
-      </div>
+      </div></div>
       <div class="sides">
         <section aria-labelledby="try-on-pair">
           ${
