@@ -20,6 +20,9 @@ import { aboutText } from './why-text.ts';
 /** Questions worth asking now that are shown at once. Our choice: what fits a glance. */
 const WORTH_ASKING = 5;
 
+/** Answers to the signs that are no sign. */
+const NO_SIGN: readonly string[] = ['none', 'rather-not-say', 'no-grown-up'];
+
 /** The visit's answers by section, what each led to, and the questions still worth asking; each changed in its place. */
 @customElement('lw-answers')
 export class AnswersPanel extends LightElement {
@@ -134,6 +137,7 @@ export class AnswersPanel extends LightElement {
               </p>`
             : nothing
         }
+        ${overridden && this.stopStays(question, overridden.value) ? html`<p class="said stop-stays">${this.words.say('bench.clearance.never')}</p>` : nothing}
         ${
           led.length > 0
             ? html`<p class="led small">
@@ -152,6 +156,14 @@ export class AnswersPanel extends LightElement {
         ${this.say(answer === undefined ? 'answer' : 'change')}
       </button>
     </li>`;
+  }
+
+  /** A sign that the customer tapped still counts, whatever a fitter made of the answer. */
+  private stopStays({ id, kind }: Question, now: Answer): boolean {
+    const own = this.visit.answers[id];
+    if (kind !== 'signs' || !Array.isArray(own)) return false;
+    const signs = own.filter((each) => !NO_SIGN.includes(each));
+    return signs.some((sign) => !(Array.isArray(now) && now.includes(sign)));
   }
 
   private editor(question: Question, inPlay: Readonly<Record<string, Answer>>) {

@@ -46,6 +46,8 @@ export class Bench extends LightElement {
   @property() ticket = '';
 
   @state() private words: Words | undefined;
+  /** The customers' language, which the kiosk goes back to. */
+  private readonly home = document.documentElement.lang;
   private readonly priced = new Priced();
   private readonly newestWords = new Newest<Words>();
   @state() private initials = '';
@@ -72,7 +74,7 @@ export class Bench extends LightElement {
   }
 
   private async start(): Promise<void> {
-    await this.speak(document.documentElement.lang);
+    await this.speak(this.shop.language);
     const kept = await this.store.get<{ readonly keys: boolean }>('shop', 'bench').catch(() => undefined);
     this.keys = kept?.keys ?? true;
     await this.look();
@@ -118,6 +120,11 @@ export class Bench extends LightElement {
     this.initials = '';
     this.noteCode = noteCode;
     this.focusHeading();
+  }
+
+  private leave(): void {
+    setDisplay({ language: this.home });
+    this.dispatchEvent(new CustomEvent('leave'));
   }
 
   private openTicket(id: string): void {
@@ -194,7 +201,7 @@ export class Bench extends LightElement {
         this.openIds = [];
         this.at = 'tickets';
       }}
-      @leave=${() => this.dispatchEvent(new CustomEvent('leave'))}
+      @leave=${() => this.leave()}
     ></lw-pin>`;
   }
 
@@ -225,7 +232,7 @@ export class Bench extends LightElement {
               data-act="lock"
               @click=${() => {
                 this.lock();
-                this.dispatchEvent(new CustomEvent('leave'));
+                this.leave();
               }}
             >
               ${words.say('bench.lock')}
@@ -245,6 +252,7 @@ export class Bench extends LightElement {
           .tables=${this.tables}
           .line=${this.line}
           .code=${this.code}
+          .home=${this.home}
           .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
           @open-ticket=${(event: CustomEvent<string>) => this.openTicket(event.detail)}
         ></lw-tickets>
@@ -281,6 +289,8 @@ export class Bench extends LightElement {
       .shop=${this.shop}
       @back=${() => this.go('tickets')}
       @shop-changed=${(event: CustomEvent<Shop>) => {
+        const { language } = event.detail;
+        if (language !== this.shop.language) void this.speak(language);
         this.shop = event.detail;
       }}
       @visits-wiped=${() => {

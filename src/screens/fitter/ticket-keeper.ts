@@ -12,6 +12,7 @@ import { dayOf, momentOf } from './day.ts';
 import { type MovedAtBench, movedBetween } from './moved-text.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import { addTally } from './tally.ts';
+import type { Closed } from './ticket-work.ts';
 
 /** Where a ticket is kept and its line worked out; the screen that shows it. */
 export interface KeeperHost extends ReactiveControllerHost {
@@ -151,8 +152,11 @@ export class TicketKeeper implements ReactiveController {
     await this.#run();
   }
 
-  /** Wipes the ticket and adds it to the sums; what to say then. Nothing: it could not be, and the note says why. */
-  async close(): Promise<'closed' | 'closed-uncounted' | undefined> {
+  /**
+   * Wipes the ticket, takes a sold pair off its box and adds the visit to the sums; what to say then. Nothing: it could
+   * not be, and the note says why.
+   */
+  async close(sold?: string): Promise<Closed['noteCode'] | undefined> {
     await this.#writing;
     const { ticket, work } = this;
     if (!ticket || !work) return undefined;
@@ -173,10 +177,19 @@ export class TicketKeeper implements ReactiveController {
     }
     try {
       await addTally(store, work.line, flow, minutes >= 0 && minutes < A_DAY ? minutes : undefined);
-      return 'closed';
     } catch (reason) {
       console.error(reason);
       return 'closed-uncounted';
+    }
+    if (sold === undefined) return 'closed';
+    try {
+      const now = new Date();
+      this.marks = await markBox(store, { box: sold, what: 'sold', at: momentOf(now) });
+      await this.#host.line.useMarks(this.marks, dayOf(now));
+      return 'closed-sold';
+    } catch (reason) {
+      console.error(reason);
+      return 'closed-unsold';
     }
   }
 }

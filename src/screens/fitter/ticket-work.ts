@@ -21,9 +21,10 @@ import { type BenchTicket, type Change, NO_NOTES } from './bench-ticket.ts';
 import { boxSaid } from './box-said.ts';
 import { isStop } from './cautions-panel.ts';
 import { clearedAnswers, isCleared } from './cleared.ts';
+import type { CloseWish } from './decide-panel.ts';
 import './decide-panel.ts';
 import './line-up-panel.ts';
-import { movedText } from './moved-text.ts';
+import { movedTexts } from './moved-text.ts';
 import './need-list.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import type { Shortcut } from './shortcuts.ts';
@@ -44,7 +45,7 @@ const shownViews = VIEWS.filter((view) => (view !== 'measure' && view !== 'feet'
 /** A ticket that is gone, and what to say of it. Words: `bench.note.<code>`. */
 export interface Closed {
   readonly id: string;
-  readonly noteCode: 'closed' | 'closed-uncounted';
+  readonly noteCode: 'closed' | 'closed-sold' | 'closed-uncounted' | 'closed-unsold';
 }
 
 /** One ticket's workspace: what it comes to on top, and below it the profile, measuring, line-up, try-on or decision. */
@@ -78,8 +79,8 @@ export class TicketWork extends LightElement {
     this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true });
   }
 
-  private async close(): Promise<void> {
-    const noteCode = await this.kept.close();
+  private async close({ sold }: CloseWish): Promise<void> {
+    const noteCode = await this.kept.close(sold);
     if (noteCode === undefined) return;
     const detail: Closed = { id: this.ticketId, noteCode };
     this.dispatchEvent(new CustomEvent('ticket-closed', { detail }));
@@ -228,7 +229,7 @@ export class TicketWork extends LightElement {
         ${
           this.kept.moved.length > 0
             ? html`<ul>
-                ${this.kept.moved.map((each) => html`<li>${movedText(each, this.kept.ticket?.bench ?? NO_NOTES, this.words)}</li>`)}
+                ${movedTexts(this.kept.moved, ticket.bench ?? NO_NOTES, this.words).map((text) => html`<li>${text}</li>`)}
               </ul>`
             : nothing
         }
@@ -292,7 +293,7 @@ export class TicketWork extends LightElement {
           .line=${this.line}
           .shop=${this.shop}
           .stopped=${stopped}
-          @close-ticket=${() => this.close()}
+          @close-ticket=${(event: CustomEvent<CloseWish>) => this.close(event.detail)}
         ></lw-decide>`;
     }
   }

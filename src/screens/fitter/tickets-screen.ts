@@ -27,6 +27,8 @@ export class TicketsScreen extends LightElement {
   @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) tables!: Tables;
   @property({ attribute: false }) line!: LineClient;
+  /** The customers' language, for a visit that nobody has begun. */
+  @property() home = '';
   @property() note = '';
   /** A code that came with the address, opened once. */
   @property() code = '';
@@ -126,7 +128,7 @@ export class TicketsScreen extends LightElement {
         <button
           type="button"
           class="button"
-          @click=${() => this.add(() => newTicket(this.store, freshVisit(this.flow, this.words.language), new Date()))}
+          @click=${() => this.add(() => newTicket(this.store, freshVisit(this.flow, this.home), new Date()))}
         >
           ${this.say('blank')}
         </button>
