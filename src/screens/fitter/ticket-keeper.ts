@@ -4,6 +4,7 @@ import type { BoxMark } from '../../stock/today.ts';
 import { markBox, marksOn } from '../../storage/shop-marks.ts';
 import type { Store } from '../../storage/store.ts';
 import { closeTicket, isTicket } from '../../storage/tickets.ts';
+import { effectiveAnswers } from '../../visit/effective.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { pairsOn } from './bench-pairs.ts';
@@ -54,6 +55,12 @@ export class TicketKeeper implements ReactiveController {
 
   hostConnected(): void {}
 
+  /** Nobody has said yet what the shoes are for: no pair is named before that. */
+  get asksFirst(): boolean {
+    const { ticket } = this;
+    return ticket !== undefined && effectiveAnswers(ticket.visit, this.#host.flow)['activity'] === undefined;
+  }
+
   get canUndo(): boolean {
     return this.#undone.length > 0;
   }
@@ -97,7 +104,8 @@ export class TicketKeeper implements ReactiveController {
     const before = this.work;
     try {
       await line.useMarks(this.marks, dayOf(new Date()));
-      const work = await line.bench({ visit: ticket.visit, aside: aside.map(({ shoe }) => shoe), pulledIn });
+      const whole = await line.bench({ visit: ticket.visit, aside: aside.map(({ shoe }) => shoe), pulledIn });
+      const work = this.asksFirst ? withoutLineUps(whole) : whole;
       if (mine !== this.#turn) return;
       this.work = work;
       if (before) this.moved = movedBetween(before, work, this.marks);
@@ -192,4 +200,9 @@ export class TicketKeeper implements ReactiveController {
       return 'closed-unsold';
     }
   }
+}
+
+function withoutLineUps(work: BenchLine): BenchLine {
+  const { line } = work;
+  return { ...work, line: { ...line, shortlist: { ...line.shortlist, lineUps: [] } } };
 }

@@ -177,7 +177,7 @@ export class TicketWork extends LightElement {
     const cleared = isCleared(profile);
     const about = cleared ? clearedAnswers(profile, words) : '';
     return html`<p class="outcome">
-      <strong>${words.say(`bench.outcome.${outcome}`)}</strong>
+      <strong>${words.say(this.kept.asksFirst && !isStop(hold) ? 'bench.lines.askFirst' : `bench.outcome.${outcome}`)}</strong>
       ${otherFootwear ? html`<span>${words.say(`other-footwear.${otherFootwear}.text`)}</span>` : nothing}
       ${cleared ? html`<strong class="gently">${words.say('bench.clearance.gently')}</strong>` : nothing}
       ${about ? html`<span>${words.say('bench.clearance.about', { what: about })}</span>` : nothing}
@@ -274,6 +274,8 @@ export class TicketWork extends LightElement {
           .first=${labelSystem(ticket.visit)}
           .line=${this.line}
           .stopped=${stopped}
+          .asksFirst=${this.kept.asksFirst && !stopped}
+          @measure=${() => this.show('measure')}
         ></lw-line-ups>`;
       case 'feet':
         return html`<lw-try-on
@@ -283,6 +285,7 @@ export class TicketWork extends LightElement {
           .words=${words}
           .shop=${this.shop}
           .boxesOf=${this.boxesOf}
+          @measure=${() => this.show('measure')}
           @try-ons=${(event: CustomEvent<readonly TryOn[]>) => this.tried(event.detail)}
         ></lw-try-on>`;
       case 'decide':

@@ -14,6 +14,7 @@ import { LightElement } from '../../parts/light-element.ts';
 import { feelLittle } from '../cleared.ts';
 import { HandedBack } from '../measure/handed-back.ts';
 import { History } from '../measure/history.ts';
+import { measureFirst } from '../measure-first.ts';
 import './pair-record.ts';
 import { type PairToTry, pairsToTry } from './pairs-to-try.ts';
 import './ranking.ts';
@@ -114,7 +115,8 @@ export class TryOnScreen extends LightElement {
     const { words, history, pairs } = this;
     const pair = pairs.find(({ shoe }) => shoe.id === this.shoe);
     if (pair === undefined) return html`<p>${words.say('try-on.no-pairs')}</p>`;
-    return html`${feelLittle(this.line.profile) ? html`<p class="said feel-little"><strong>${words.say('try-on.feel-little')}</strong></p>` : nothing}
+    return html`${measureFirst(this.line.profile, words, () => this.dispatchEvent(new CustomEvent('measure')))}
+      ${feelLittle(this.line.profile) ? html`<p class="said feel-little"><strong>${words.say('try-on.feel-little')}</strong></p>` : nothing}
       <div class="parts-bar pairs-bar"><nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
       <div class="bar">
         <button type="button" class="button undo" ?disabled=${history.last === undefined} @click=${this.undo}>
