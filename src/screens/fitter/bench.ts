@@ -8,6 +8,7 @@ import { IDLE_LOCK } from '../../storage/pin.ts';
 import { wasClockSetBack, wipeOver } from '../../storage/retention.ts';
 import { keptSettings } from '../../storage/shop-settings.ts';
 import type { Store } from '../../storage/store.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { Priced } from '../parts/priced.ts';
@@ -55,6 +56,8 @@ export class Bench extends LightElement {
   @state() private at = 'tickets';
   @state() private keys = true;
   @state() private noteCode = '';
+  /** Open tickets whose time was over, for the note that says so. */
+  @state() private wiped: readonly string[] = [];
   private lastTouch = Date.now();
   private timer: ReturnType<typeof setInterval> | undefined;
 
@@ -90,7 +93,10 @@ export class Bench extends LightElement {
     const shown = gone.filter((id) => this.openIds.includes(id));
     for (const id of shown) this.shut(id);
     if (await wasClockSetBack(this.store).catch(() => false)) this.noteCode = 'clock-back';
-    else if (shown.length > 0) this.noteCode = 'day-over';
+    else if (shown.length > 0) {
+      this.noteCode = 'day-over';
+      this.wiped = shown;
+    }
   }
 
   private readonly touched = (): void => {
@@ -191,11 +197,17 @@ export class Bench extends LightElement {
     </div>`;
   }
 
+  private note(words: Words): string {
+    if (!this.noteCode) return '';
+    const tickets = listText(this.wiped, words.language, 'and');
+    return words.say(`bench.note.${this.noteCode}`, { tickets });
+  }
+
   private locked(words: Words) {
     return html`<lw-pin
       .words=${words}
       .store=${this.store}
-      .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
+      .note=${this.note(words)}
       @unlocked=${(event: CustomEvent<string>) => this.unlocked(event.detail)}
       @forgotten=${() => {
         this.openIds = [];
@@ -253,7 +265,7 @@ export class Bench extends LightElement {
           .line=${this.line}
           .code=${this.code}
           .home=${this.home}
-          .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
+          .note=${this.note(words)}
           @open-ticket=${(event: CustomEvent<string>) => this.openTicket(event.detail)}
         ></lw-tickets>
         <lw-keys
