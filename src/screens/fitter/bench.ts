@@ -19,6 +19,7 @@ import { LightElement } from '../parts/light-element.ts';
 import { Newest } from '../parts/newest.ts';
 import { speechList } from '../parts/speech-list.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
+import { benchTabs } from './bench-tabs.ts';
 import './keys-panel.ts';
 import './pin-screen.ts';
 import { shortcutOf } from './shortcuts.ts';
@@ -189,7 +190,7 @@ export class Bench extends LightElement {
           <span>${this.shop.name}${this.initials ? ` · ${this.initials}` : ''}</span>
         </p>
         ${this.shop.demo === true ? html`<p class="demo-mark">${words.say('screen.demo')}</p>` : nothing}
-        ${this.initials ? this.tabs(words) : nothing} ${this.controls(words)}
+        ${this.initials ? benchTabs(this.openIds, this.at, words, (to) => this.go(to), SHOP ? SHOP_TAB : undefined) : nothing} ${this.controls(words)}
       </header>
       <main class="bench-page" data-at=${this.initials ? this.at : 'locked'}>
         ${this.initials ? this.place(words) : this.locked(words)}
@@ -215,22 +216,6 @@ export class Bench extends LightElement {
       }}
       @leave=${() => this.leave()}
     ></lw-pin>`;
-  }
-
-  private tabs(words: Words) {
-    const tab = (id: string, label: string) => html`<button
-      type="button"
-      class="tab"
-      data-tab=${id}
-      aria-current=${this.at === id ? 'page' : nothing}
-      @click=${() => this.go(id)}
-    >
-      ${label}
-    </button>`;
-    return html`<nav class="tabs" aria-label=${words.say('bench.tabs')}>
-      ${tab('tickets', words.say('bench.allTickets'))} ${this.openIds.map((id) => tab(id, id))}
-      ${SHOP ? tab(SHOP_TAB, words.say('bench.shop')) : nothing}
-    </nav>`;
   }
 
   private controls(words: Words) {
