@@ -1,5 +1,6 @@
 import type { Finding, Reading } from '../units/result.ts';
 import { assemble } from './assemble.ts';
+import { EXAMPLE_ID, EXAMPLE_NAME } from './example.ts';
 import { withoutHidden } from './hidden.ts';
 import { countKnown, readHeader } from './read-header.ts';
 import { type ReadRow, readRow } from './read-row.ts';
@@ -94,6 +95,16 @@ export function readStock(text: string, options: ReadOptions): Reading<Stock> {
   if (givenUp !== undefined) return refused('stock-no-end', { line: givenUp });
   const { shoes, boxes, findings: assembled } = assemble(rows);
   for (const finding of assembled) findings.push(finding);
+  // Loaded all the same: somebody may be trying the list out.
+  if (shoes.some(({ id, name }) => id === EXAMPLE_ID && name === EXAMPLE_NAME)) {
+    const at = rows.find(({ values }) => values.get('shoe') === EXAMPLE_ID)?.line;
+    findings.push({
+      code: 'stock-example-lines',
+      severity: 'note',
+      ...(at === undefined ? {} : { line: at }),
+      value: EXAMPLE_NAME,
+    });
+  }
   progress?.(1);
   if (shoes.length === 0) findings.push({ code: 'stock-nothing-loaded', severity: 'error' });
   const sorted = named(findings.toSorted((a, b) => (a.line ?? 0) - (b.line ?? 0)));

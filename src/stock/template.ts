@@ -1,4 +1,5 @@
 import { COLUMNS } from './columns.ts';
+import { EXAMPLE_ID, EXAMPLE_NAME } from './example.ts';
 import type { Stock } from './shoe.ts';
 import { type WriteOptions, writeStock } from './write-csv.ts';
 
@@ -7,8 +8,8 @@ const EXAMPLE: Stock = {
   asOf: '',
   shoes: [
     {
-      id: 'example-1',
-      name: 'Example shoe (delete these lines)',
+      id: EXAMPLE_ID,
+      name: EXAMPLE_NAME,
       use: ['road'],
       shelf: 'women',
       numbers: {
@@ -57,7 +58,7 @@ const EXAMPLE: Stock = {
   boxes: [
     {
       id: 'example-1-39',
-      shoe: 'example-1',
+      shoe: EXAMPLE_ID,
       labels: { eu: '39', uk: '6', 'us-women': '8', cm: '25' },
       innerLength: 257,
       width: 'standard',
@@ -67,7 +68,7 @@ const EXAMPLE: Stock = {
     },
     {
       id: 'example-1-40',
-      shoe: 'example-1',
+      shoe: EXAMPLE_ID,
       labels: { eu: '40', uk: '6.5', 'us-women': '8.5', mondopoint: '255' },
       width: 'wide',
       place: 'A1',

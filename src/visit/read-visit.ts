@@ -117,6 +117,7 @@ const tryOn = group<TryOn>(
     size: oneOf(['too-small', 'right', 'too-big']),
     notes: mapOf(text),
     rubs: listOf(text),
+    note: text,
   },
   ['shoe', 'box', 'notes', 'rubs'],
 );

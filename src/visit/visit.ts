@@ -47,6 +47,8 @@ export interface TryOn {
   readonly size?: 'too-small' | 'right' | 'too-big';
   readonly notes: Readonly<Record<string, string>>;
   readonly rubs: readonly string[];
+  /** What else the fitter noted, in a few words. */
+  readonly note?: string;
 }
 
 export type Choice =

@@ -30,9 +30,11 @@ async function lockAndReturn(page: Page): Promise<void> {
 
 /** Four invented trail shoes in the size the story asks for, a box of one pair each. */
 const TOYS = ['Toy Adder', 'Toy Bittern', 'Toy Curlew', 'Toy Dunlin'] as const;
-const list = (toys: readonly string[]): string =>
+const list = (toys: readonly string[], onHand = 1): string =>
   ['shoe,model,shelf,lug depth (mm),drop (mm),box,us men,place,on hand']
-    .concat(toys.map((name, at) => `${name.slice(4, 5)},${name},men,4,${5 + at},${name.slice(4, 5)}1,9.5,A${at},1`))
+    .concat(
+      toys.map((name, at) => `${name.slice(4, 5)},${name},men,4,${5 + at},${name.slice(4, 5)}1,9.5,A${at},${onHand}`),
+    )
     .join('\n');
 const inBox = (page: Page, name: string, act: string) =>
   page.locator('lw-pull-list li').filter({ hasText: name }).getByRole('button', { name: act });
@@ -83,6 +85,55 @@ test('a box that is not there, or sold, changes the line-up in one tap; every ot
   await expect(page.locator('.as-of')).toContainText('3 models');
   await tap(page.locator(`[data-tab="${first}"]`));
   await expect(ticket(page).locator('.said').first()).toHaveText(en.note['stock-changed'].replace('{{shoes}}', stays));
+});
+
+test('a pair taken at the end of a visit leaves the shelf with the closing, one for each customer, and can come back', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await page.route('**/shop/stock.csv', (route) => route.fulfill({ contentType: 'text/csv', body: list(TOYS, 2) }));
+  await openTicket(page);
+  const [name = ''] = await pairNames(page, GLANCE);
+  const take = async (): Promise<void> => {
+    await showView(page, 'feet');
+    await tap(page.locator('label:has(input[name="try-on-size"][value="too-small"])'));
+    await showView(page, 'decide');
+    const row = page.locator('.decide .choice').filter({ hasText: name }).first();
+    await expect(row).toContainText('Size: too small');
+    await tap(row);
+    await tap(page.locator('[data-act="close"]'));
+    await expect(page.locator('input[name="takes-off"]')).toBeChecked();
+    await tap(page.locator('[data-act="close-yes"]'));
+    await expect(page.locator('lw-tickets')).toContainText(en.note['closed-sold']);
+  };
+  await take();
+
+  await giveCode(page, codeOf('de'));
+  // One of two is left.
+  await expect(page.locator(GLANCE).filter({ hasText: name })).toHaveCount(1);
+  await take();
+  await giveCode(page, codeOf('fr'));
+  await expect(page.locator(GLANCE).first()).toBeVisible();
+  await expect(page.locator(GLANCE).filter({ hasText: name })).toHaveCount(0);
+  await showView(page, 'line-up');
+  await tap(ticket(page).locator('lw-pull-list summary'));
+  await tap(ticket(page).locator('lw-pull-list details .link').first());
+  await expect(page.locator(LINE_UP).filter({ hasText: name })).toHaveCount(1);
+});
+
+test('a pair that stays in the shop after all stays on the shelf', async ({ page }) => {
+  test.setTimeout(90_000);
+  await page.route('**/shop/stock.csv', (route) => route.fulfill({ contentType: 'text/csv', body: list(TOYS) }));
+  await openTicket(page);
+  const before = await pairNames(page, GLANCE);
+  await showView(page, 'decide');
+  await tap(page.locator('.decide .choice').first());
+  await tap(page.locator('[data-act="close"]'));
+  await tap(page.locator('label:has(input[name="takes-off"])'));
+  await tap(page.locator('[data-act="close-yes"]'));
+  await expect(page.locator('lw-tickets .said')).toHaveText(en.note.closed);
+  await giveCode(page, codeOf('de'));
+  expect(await pairNames(page, GLANCE)).toEqual(before);
 });
 
 test('a forgotten PIN is set anew only after every visit was wiped, and that is said before', async ({ page }) => {

@@ -128,6 +128,9 @@ test('one file takes stock and marks to a second tablet; a file that is none lea
   const other = await tablet.newPage();
   await other.goto(page.url());
   await openShop(other, true);
+  // The bench opens in the fitters' language; on this tablet somebody reads German.
+  await other.locator('.bench-head .speech').selectOption('de');
+  await expect(other.locator('html')).toHaveAttribute('lang', 'de');
   const before = await other.locator('.as-of').textContent();
   for (const offered of [
     () => offerFile(other, 'none.csv', ''),

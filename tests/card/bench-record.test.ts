@@ -79,6 +79,15 @@ describe('the fitter’s copy', () => {
     });
   });
 
+  it('has the short note of a pair as it was typed, and never as markup', () => {
+    const record = atTheBench(STORY);
+    const [first, ...rest] = record.tryOns;
+    if (!first) throw new Error('There is a first pair');
+    const text = fitters({ ...record, tryOns: [{ ...first, note: '<b>laces</b> too short' }, ...rest] });
+    expect(text.bench?.tried.rows.at(-1)).toEqual({ name: 'Short note', cells: ['', '<b>laces</b> too short', ''] });
+    expect(twinOf(text)).toContain('&lt;b&gt;laces');
+  });
+
   it('has each pair as it was on the feet, the customer’s favourite first', () => {
     const record = atTheBench(STORY);
     const tried = fitters(record).bench?.tried;

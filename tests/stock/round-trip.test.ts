@@ -49,10 +49,10 @@ describe('writing', () => {
     expect(readStock(written, { asOf: '' }).value).toEqual(value);
   });
 
-  test('the template holds every column and loads without a finding', () => {
+  test('the template holds every column and loads, and its example lines are found to stand there still', () => {
     for (const options of [{}, { delimiter: ';', decimal: ',' }] as const) {
       const { value, findings } = readStock(stockTemplate(options), { asOf: '' });
-      expect(findings).toEqual([]);
+      expect(findings.map(({ code, severity }) => [code, severity])).toEqual([['stock-example-lines', 'note']]);
       expect(value?.boxes).toHaveLength(2);
     }
     expect(stockTemplate().split('\n')[0]?.split(',')).toEqual(COLUMNS.map(({ header }) => header));

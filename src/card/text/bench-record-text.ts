@@ -58,6 +58,7 @@ function triedText(tried: readonly BenchTried[], words: Words): TableText {
     }),
     [words.say('try-on.rubs'), ({ rubs }) => rubs.map((spot) => rubText(spot, words)).join(' · ')],
     [words.say('try-on.comfort.name'), ({ comfort }) => (comfort === undefined ? '' : words.number(comfort))],
+    [words.say('try-on.free-note'), ({ note }) => note ?? ''],
   ];
   return {
     heading: words.say('card.bench.tried.heading'),

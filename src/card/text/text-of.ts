@@ -126,9 +126,7 @@ function leadKey(facts: CardFacts, pairs: number): string {
 
 function mustsText({ musts, shop }: CardFacts, words: Words): Pick<CardText, 'musts'> {
   const named = musts.map(({ must, value }) => mustText(must, value, shop.currency, words));
-  return named.length > 0
-    ? { musts: words.say('card.lead.musts', { what: listText(named, words.language, 'and') }) }
-    : {};
+  return named.length > 0 ? { musts: words.say('card.lead.musts', { what: listText(named, words.language) }) } : {};
 }
 
 /** Two line-ups stand there for a reason, and it is said first. */

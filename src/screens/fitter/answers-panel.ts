@@ -15,10 +15,22 @@ import { LightElement } from '../parts/light-element.ts';
 import { ChangeEvent } from './bench-event.ts';
 import type { Edited } from './edit-answer.ts';
 import './edit-answer.ts';
+import { saysNothing } from './says-nothing.ts';
 import { aboutText } from './why-text.ts';
 
 /** Questions worth asking now that are shown at once. Our choice: what fits a glance. */
 const WORTH_ASKING = 5;
+
+/** Without these nothing can be fetched: they are asked before anything else. */
+const ASK_FIRST: readonly string[] = ['shelf', 'activity', 'now-size'];
+/** The answers told on top, line by line. */
+const SUMMED: readonly (readonly string[])[] = [
+  ['activity', 'second-activity', 'floors'],
+  ['now-troubles', 'body', 'ankles', 'inside', 'conditions'],
+  ['shelf', 'age-band', 'now-size', 'now-feel', 'budget'],
+];
+/** Answers to the signs that are no sign. */
+const NO_SIGN: readonly string[] = ['none', 'rather-not-say', 'no-grown-up'];
 
 /** The visit's answers by section, what each led to, and the questions still worth asking; each changed in its place. */
 @customElement('lw-answers')
@@ -69,8 +81,13 @@ export class AnswersPanel extends LightElement {
 
   protected override render() {
     const route = routeOf(this.flow, withOverrides(this.visit));
-    const worth = this.unknown.slice(0, WORTH_ASKING);
-    return html`${
+    const first = ASK_FIRST.filter((id) => route.asked.includes(id) && route.answers[id] === undefined);
+    const worth = [...new Set([...first, ...this.unknown])].slice(0, WORTH_ASKING);
+    const silent = questionsOf(this.flow).filter(
+      ({ id }) => route.asked.includes(id) && this.isSilent(id, route.answers),
+    );
+    return html`${this.summary(route.answers)}
+    ${
       worth.length > 0
         ? html`<section class="worth">
             <h2>${this.say('worth')}</h2>
@@ -81,7 +98,7 @@ export class AnswersPanel extends LightElement {
         : nothing
     }
       ${this.flow.sections.map((section) => {
-        const asked = section.questions.filter(({ id }) => route.asked.includes(id));
+        const asked = section.questions.filter((each) => route.asked.includes(each.id) && !silent.includes(each));
         if (asked.length === 0) return nothing;
         return html`<section class="answers">
           <h2>${this.words.say(`section.${section.id}`)}</h2>
@@ -89,7 +106,40 @@ export class AnswersPanel extends LightElement {
             ${asked.map((question) => this.row(question, route.answers))}
           </ul>
         </section>`;
-      })}`;
+      })}
+      ${
+        silent.length > 0
+          ? html`<details class="answers">
+              <summary>${this.say('more', { count: silent.length })}</summary>
+              <ul>
+                ${silent.map((question) => this.row(question, route.answers))}
+              </ul>
+            </details>`
+          : nothing
+      }`;
+  }
+
+  /** Whoever takes over reads these lines first: what for and where; what troubles; the feet and their size. */
+  private summary(inPlay: Readonly<Record<string, Answer>>) {
+    const lines = SUMMED.map((ids) =>
+      ids.flatMap((id) => {
+        const question = questionsOf(this.flow).find((each) => each.id === id);
+        const answer = inPlay[id];
+        return question === undefined || answer === undefined || saysNothing(answer)
+          ? []
+          : [answerText(question, answer, this.words)];
+      }),
+    ).filter((line) => line.length > 0);
+    if (lines.length === 0) return nothing;
+    return html`<section class="summed" aria-label=${this.say('summary')}>
+      ${lines.map((line) => html`<p>${line.join(' · ')}</p>`)}
+    </section>`;
+  }
+
+  /** An answer that tells nothing to go by, unless a fitter made it so. */
+  private isSilent(id: string, inPlay: Readonly<Record<string, Answer>>): boolean {
+    const answer = inPlay[id];
+    return answer !== undefined && saysNothing(answer) && !this.visit.overrides.some(({ question }) => question === id);
   }
 
   private worth(id: string, inPlay: Readonly<Record<string, Answer>>) {
@@ -134,6 +184,7 @@ export class AnswersPanel extends LightElement {
               </p>`
             : nothing
         }
+        ${overridden && this.stopStays(question, overridden.value) ? html`<p class="said stop-stays">${this.words.say('bench.clearance.never')}</p>` : nothing}
         ${
           led.length > 0
             ? html`<p class="led small">
@@ -152,6 +203,14 @@ export class AnswersPanel extends LightElement {
         ${this.say(answer === undefined ? 'answer' : 'change')}
       </button>
     </li>`;
+  }
+
+  /** A sign that the customer tapped still counts, whatever a fitter made of the answer. */
+  private stopStays({ id, kind }: Question, now: Answer): boolean {
+    const own = this.visit.answers[id];
+    if (kind !== 'signs' || !Array.isArray(own)) return false;
+    const signs = own.filter((each) => !NO_SIGN.includes(each));
+    return signs.some((sign) => !(Array.isArray(now) && now.includes(sign)));
   }
 
   private editor(question: Question, inPlay: Readonly<Record<string, Answer>>) {

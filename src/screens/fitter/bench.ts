@@ -8,6 +8,7 @@ import { IDLE_LOCK } from '../../storage/pin.ts';
 import { wasClockSetBack, wipeOver } from '../../storage/retention.ts';
 import { keptSettings } from '../../storage/shop-settings.ts';
 import type { Store } from '../../storage/store.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { Priced } from '../parts/priced.ts';
@@ -18,6 +19,7 @@ import { LightElement } from '../parts/light-element.ts';
 import { Newest } from '../parts/newest.ts';
 import { speechList } from '../parts/speech-list.ts';
 import { LANGUAGES } from '../parts/word-files.ts';
+import { benchTabs } from './bench-tabs.ts';
 import './keys-panel.ts';
 import './pin-screen.ts';
 import { shortcutOf } from './shortcuts.ts';
@@ -46,6 +48,8 @@ export class Bench extends LightElement {
   @property() ticket = '';
 
   @state() private words: Words | undefined;
+  /** The customers' language, which the kiosk goes back to. */
+  private readonly home = document.documentElement.lang;
   private readonly priced = new Priced();
   private readonly newestWords = new Newest<Words>();
   @state() private initials = '';
@@ -53,6 +57,8 @@ export class Bench extends LightElement {
   @state() private at = 'tickets';
   @state() private keys = true;
   @state() private noteCode = '';
+  /** Open tickets whose time was over, for the note that says so. */
+  @state() private wiped: readonly string[] = [];
   private lastTouch = Date.now();
   private timer: ReturnType<typeof setInterval> | undefined;
 
@@ -72,7 +78,7 @@ export class Bench extends LightElement {
   }
 
   private async start(): Promise<void> {
-    await this.speak(document.documentElement.lang);
+    await this.speak(this.shop.language);
     const kept = await this.store.get<{ readonly keys: boolean }>('shop', 'bench').catch(() => undefined);
     this.keys = kept?.keys ?? true;
     await this.look();
@@ -88,7 +94,10 @@ export class Bench extends LightElement {
     const shown = gone.filter((id) => this.openIds.includes(id));
     for (const id of shown) this.shut(id);
     if (await wasClockSetBack(this.store).catch(() => false)) this.noteCode = 'clock-back';
-    else if (shown.length > 0) this.noteCode = 'day-over';
+    else if (shown.length > 0) {
+      this.noteCode = 'day-over';
+      this.wiped = shown;
+    }
   }
 
   private readonly touched = (): void => {
@@ -118,6 +127,11 @@ export class Bench extends LightElement {
     this.initials = '';
     this.noteCode = noteCode;
     this.focusHeading();
+  }
+
+  private leave(): void {
+    setDisplay({ language: this.home });
+    this.dispatchEvent(new CustomEvent('leave'));
   }
 
   private openTicket(id: string): void {
@@ -176,7 +190,7 @@ export class Bench extends LightElement {
           <span>${this.shop.name}${this.initials ? ` · ${this.initials}` : ''}</span>
         </p>
         ${this.shop.demo === true ? html`<p class="demo-mark">${words.say('screen.demo')}</p>` : nothing}
-        ${this.initials ? this.tabs(words) : nothing} ${this.controls(words)}
+        ${this.initials ? benchTabs(this.openIds, this.at, words, (to) => this.go(to), SHOP ? SHOP_TAB : undefined) : nothing} ${this.controls(words)}
       </header>
       <main class="bench-page" data-at=${this.initials ? this.at : 'locked'}>
         ${this.initials ? this.place(words) : this.locked(words)}
@@ -184,34 +198,24 @@ export class Bench extends LightElement {
     </div>`;
   }
 
+  private note(words: Words): string {
+    if (!this.noteCode) return '';
+    const tickets = listText(this.wiped, words.language, 'and');
+    return words.say(`bench.note.${this.noteCode}`, { tickets });
+  }
+
   private locked(words: Words) {
     return html`<lw-pin
       .words=${words}
       .store=${this.store}
-      .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
+      .note=${this.note(words)}
       @unlocked=${(event: CustomEvent<string>) => this.unlocked(event.detail)}
       @forgotten=${() => {
         this.openIds = [];
         this.at = 'tickets';
       }}
-      @leave=${() => this.dispatchEvent(new CustomEvent('leave'))}
+      @leave=${() => this.leave()}
     ></lw-pin>`;
-  }
-
-  private tabs(words: Words) {
-    const tab = (id: string, label: string) => html`<button
-      type="button"
-      class="tab"
-      data-tab=${id}
-      aria-current=${this.at === id ? 'page' : nothing}
-      @click=${() => this.go(id)}
-    >
-      ${label}
-    </button>`;
-    return html`<nav class="tabs" aria-label=${words.say('bench.tabs')}>
-      ${tab('tickets', words.say('bench.allTickets'))} ${this.openIds.map((id) => tab(id, id))}
-      ${SHOP ? tab(SHOP_TAB, words.say('bench.shop')) : nothing}
-    </nav>`;
   }
 
   private controls(words: Words) {
@@ -225,7 +229,7 @@ export class Bench extends LightElement {
               data-act="lock"
               @click=${() => {
                 this.lock();
-                this.dispatchEvent(new CustomEvent('leave'));
+                this.leave();
               }}
             >
               ${words.say('bench.lock')}
@@ -245,7 +249,8 @@ export class Bench extends LightElement {
           .tables=${this.tables}
           .line=${this.line}
           .code=${this.code}
-          .note=${this.noteCode ? words.say(`bench.note.${this.noteCode}`) : ''}
+          .home=${this.home}
+          .note=${this.note(words)}
           @open-ticket=${(event: CustomEvent<string>) => this.openTicket(event.detail)}
         ></lw-tickets>
         <lw-keys
@@ -281,6 +286,8 @@ export class Bench extends LightElement {
       .shop=${this.shop}
       @back=${() => this.go('tickets')}
       @shop-changed=${(event: CustomEvent<Shop>) => {
+        const { language } = event.detail;
+        if (language !== this.shop.language) void this.speak(language);
         this.shop = event.detail;
       }}
       @visits-wiped=${() => {

@@ -23,7 +23,10 @@ import type { BenchTicket } from './bench-ticket.ts';
 import { boxSaid } from './box-said.ts';
 import { boxesToChoose } from './boxes-to-choose.ts';
 import { dayOf } from './day.ts';
+import { feltText } from './felt-text.ts';
 
+/** Where the hold lets nothing be sold, price, size and second thoughts are no reasons. */
+const NO_PAIR_STOPPED: readonly string[] = ['clinician-first', 'keeps-old', 'other'];
 const NO_PAIR = [
   'keeps-old',
   'other-shop',
@@ -33,6 +36,11 @@ const NO_PAIR = [
   'clinician-first',
   'other',
 ] as const;
+
+/** The ticket is to close, and one pair of this box has been sold. */
+export interface CloseWish {
+  readonly sold?: string;
+}
 
 /** The end of a visit: a pair, a second choice, or none and why; then both copies of the card, and the ticket closes. */
 @customElement('lw-decide')
@@ -48,6 +56,8 @@ export class DecidePanel extends LightElement {
   @state() private preview: { readonly copy: Copy; readonly url: string } | undefined;
   @state() private saying = '';
   @state() private closing = false;
+  /** The pair taken leaves the stock with the closing, unless somebody says otherwise. */
+  @state() private takesOff = true;
   /** Boxes of the pairs that were tried on, whether they were to fetch or not. */
   @state() private stocked: readonly Box[] = [];
   private stockedOf = '';
@@ -127,7 +137,7 @@ export class DecidePanel extends LightElement {
     // A pair chosen before a stop sign came up counts no more.
     const choice = this.stopped && made?.kind === 'pair' ? undefined : made;
     return html`${this.stopped ? html`<p class="said">${this.say('stopped')}</p>` : this.pairs()} ${this.none()}
-      ${choice ? this.card(choice) : html`<p class="soft">${this.say('chooseFirst')}</p>`}`;
+      ${choice ? this.card(choice) : html`<p class="soft">${this.say(this.stopped || pairsOn(this.work).length === 0 ? 'whyFirst' : 'chooseFirst')}</p>`}`;
   }
 
   private pairs() {
@@ -160,6 +170,7 @@ export class DecidePanel extends LightElement {
 
   private box({ letter, entry }: BenchPair, box: Box, chosen: Extract<Choice, { kind: 'pair' }> | undefined) {
     const { shoe } = entry;
+    const felt = feltText(box, this.ticket.visit.tryOns, this.words);
     return html`<label class="choice plain"
       ><input
         type="radio"
@@ -167,7 +178,8 @@ export class DecidePanel extends LightElement {
         value=${box.id}
         .checked=${chosen?.box === box.id}
         @change=${() => this.choose({ kind: 'pair', shoe: shoe.id, box: box.id, ...(chosen?.second && chosen.second !== shoe.id ? { second: chosen.second } : {}) })}
-      /><span><strong>${letter} ${shoe.name}</strong> ${apart(boxSaid(box, labelSystem(this.ticket.visit), this.words))}</span></label
+      /><span><strong>${letter} ${shoe.name}</strong> ${apart(boxSaid(box, labelSystem(this.ticket.visit), this.words))}
+        ${felt ? html`<span class="felt">${felt}</span>` : nothing}</span></label
     >`;
   }
 
@@ -189,7 +201,7 @@ export class DecidePanel extends LightElement {
     const { choice } = this.ticket.visit;
     return html`<fieldset class="decide none">
       <legend><h2>${this.say('none')}</h2></legend>
-      ${NO_PAIR.map(
+      ${NO_PAIR.filter((reason) => !this.stopped || NO_PAIR_STOPPED.includes(reason)).map(
         (reason) => html`<label class="choice plain"
           ><input
             type="radio"
@@ -246,6 +258,17 @@ export class DecidePanel extends LightElement {
     </div>`;
   }
 
+  /** The box of the chosen pair, where one is sold. */
+  private get boxTaken(): string | undefined {
+    const { choice } = this.ticket.visit;
+    return choice?.kind === 'pair' && !this.stopped ? choice.box : undefined;
+  }
+
+  private closeNow(): void {
+    const detail: CloseWish = this.takesOff && this.boxTaken ? { sold: this.boxTaken } : {};
+    this.dispatchEvent(new CustomEvent('close-ticket', { detail }));
+  }
+
   private close() {
     if (!this.closing) {
       return html`<button type="button" class="button main" data-act="close" @click=${() => (this.closing = true)}>${this.say('close')}</button>`;
@@ -253,8 +276,22 @@ export class DecidePanel extends LightElement {
     return html`<div class="said">
       <div>
         <p>${this.say('closeAsk')}</p>
+        ${
+          this.boxTaken === undefined
+            ? nothing
+            : html`<label class="check"
+                ><input
+                  type="checkbox"
+                  name="takes-off"
+                  .checked=${this.takesOff}
+                  @change=${(event: Event) => {
+                    this.takesOff = (event.target as HTMLInputElement).checked;
+                  }}
+                /><span>${this.say('takeOff')}</span></label
+              >`
+        }
         <div class="line">
-          <button type="button" class="button main" data-act="close-yes" @click=${() => this.dispatchEvent(new CustomEvent('close-ticket'))}>${this.say('closeYes')}</button>
+          <button type="button" class="button main" data-act="close-yes" @click=${() => this.closeNow()}>${this.say('closeYes')}</button>
           <button type="button" class="button" @click=${() => (this.closing = false)}>${this.say('closeNo')}</button>
         </div>
       </div>

@@ -6,11 +6,14 @@ import type { BoxMark } from '../../stock/today.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine, FoundShoe } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
+import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { ChangeEvent } from './bench-event.ts';
 import { type BenchPair, pairsOn } from './bench-pairs.ts';
 import { type BenchNotes, NO_NOTES } from './bench-ticket.ts';
 import './compare-panel.ts';
+import { boxSaid } from './box-said.ts';
+import { measureFirst } from './measure-first.ts';
 import './reason-form.ts';
 import { keptReason } from '../../card/text/kept-reason.ts';
 import { forText } from '../../card/text/pairs-text.ts';
@@ -37,9 +40,14 @@ export class LineUpPanel extends LightElement {
   /** The hold stops the line: nothing is pulled in either. */
   @property({ type: Boolean }) stopped = false;
 
+  /** Nobody has said yet what the shoes are for. */
+  @property({ type: Boolean }) asksFirst = false;
+
   @state() private asking = '';
   @state() private compared: readonly string[] = [];
   @state() private found: readonly FoundShoe[] | undefined;
+
+  private pulledNow = '';
 
   private say(key: string, data?: Readonly<Record<string, string | number>>): string {
     return this.words.say(`bench.lines.${key}`, data);
@@ -62,8 +70,17 @@ export class LineUpPanel extends LightElement {
     this.changeNotes((notes) => ({ ...notes, aside: notes.aside.filter((each) => each.shoe !== shoe) }));
   }
 
+  /** A pair just pulled in is brought into view as soon as it stands there. */
+  protected override updated(): void {
+    const pair = this.pulledNow && this.querySelector(`.pair[data-shoe="${CSS.escape(this.pulledNow)}"]`);
+    if (!pair) return;
+    this.pulledNow = '';
+    pair.scrollIntoView({ block: 'center' });
+  }
+
   private pullIn(shoe: string): void {
     this.found = undefined;
+    this.pulledNow = shoe;
     this.changeNotes((notes) => ({
       ...notes,
       aside: notes.aside.filter((each) => each.shoe !== shoe),
@@ -84,7 +101,8 @@ export class LineUpPanel extends LightElement {
     const { lineUps } = this.work.line.shortlist;
     const pulled = pairs.filter(({ fails }) => fails !== undefined);
     const chosen = pairs.filter(({ entry }) => this.compared.includes(entry.shoe.id));
-    return html`${lineUps.length === 0 ? html`<p class="said">${this.say('none')}</p>` : nothing}
+    return html`${lineUps.length === 0 ? html`<p class="said">${this.say(this.asksFirst ? 'askFirst' : 'none')}</p>` : nothing}
+      ${pairs.length > 0 ? measureFirst(this.work.line.profile, this.words, () => this.dispatchEvent(new CustomEvent('measure'))) : nothing}
       ${lineUps.map((lineUp) => this.lineUp(lineUp, pairs))}
       ${
         pulled.length > 0
@@ -113,6 +131,7 @@ export class LineUpPanel extends LightElement {
     const own = pairs.filter(({ entry }) => lineUp.entries.some(({ shoe }) => shoe.id === entry.shoe.id));
     const must = (attribute: string, value: string | number | boolean) =>
       mustText({ attribute, value }, this.currency, words);
+    const more = lineUp.more.filter(({ shoe }) => !this.notes.pulledIn.includes(shoe.id));
     return html`<section class="line-up">
       <h2>${lineUp.for === 'all' ? this.say('title') : words.say('card.for', { for: forText(lineUp.for, words) })}</h2>
       <ol class="pairs">
@@ -145,11 +164,17 @@ export class LineUpPanel extends LightElement {
           : nothing
       }
       ${
-        lineUp.more.length > 0 && !this.stopped
+        more.length > 0 && !this.stopped
           ? html`<details>
               <summary>${this.say('more')}</summary>
               <ul class="more">
-                ${lineUp.more.map(({ shoe }) => html`<li>${shoe.name} ${this.pullButton(shoe.id, shoe.name)}</li>`)}
+                ${more.map(
+                  ({ shoe, boxes: [fit] }) => html`<li>
+                    <span>${shoe.name}</span>
+                    ${fit ? html`<span class="soft">${apart(boxSaid(fit.box, this.first, words))}</span>` : nothing}
+                    ${this.pullButton(shoe.id, shoe.name)}
+                  </li>`,
+                )}
               </ul>
             </details>`
           : nothing

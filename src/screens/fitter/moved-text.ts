@@ -1,7 +1,9 @@
 import { keptReason } from '../../card/text/kept-reason.ts';
+import { MADE_FOR } from '../../profile/preferences.ts';
 import { compareLineUps, type Moved } from '../../shortlist/compare.ts';
 import { partsOf } from '../../shortlist/parts-of.ts';
 import type { BoxMark } from '../../stock/today.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { BenchNotes } from './bench-ticket.ts';
@@ -33,8 +35,32 @@ export function movedBetween(
   return [...new Map(moved.map((each) => [each.shoe.id, each])).values()];
 }
 
-/** Each move in a sentence with its cause. */
-export function movedText({ shoe, what, by, from, mark }: MovedAtBench, notes: BenchNotes, words: Words): string {
+/** What moved, in sentences with their cause; what one answer moved shares a sentence. */
+export function movedTexts(moved: readonly MovedAtBench[], notes: BenchNotes, words: Words): readonly string[] {
+  const byAnswer = new Map<string, MovedAtBench[]>();
+  for (const each of moved) {
+    const answer = isByHand(each, notes) || each.by === undefined ? undefined : each.from[0];
+    const key = answer ?? `alone ${each.shoe.id}`;
+    byAnswer.set(key, [...(byAnswer.get(key) ?? []), each]);
+  }
+  return [...byAnswer].map(([answer, together]) => {
+    const [only] = together;
+    if (together.length === 1 && only) return movedText(only, notes, words);
+    const moves = together.map(({ shoe, what, by }) =>
+      words.say('bench.moved.one', {
+        moved: words.say(`moved.${what}`, { shoe: shoe.name }),
+        what: causeOf(what, by ?? '', words),
+      }),
+    );
+    const data = { moves: listText(moves, words.language, 'and'), question: fromText(answer, words) };
+    return words.say('bench.moved.together', data);
+  });
+}
+
+const isByHand = ({ shoe, what, mark }: MovedAtBench, { aside }: BenchNotes): boolean =>
+  mark !== undefined || (what === 'went-out' && aside.some((each) => each.shoe === shoe.id));
+
+function movedText({ shoe, what, by, from, mark }: MovedAtBench, notes: BenchNotes, words: Words): string {
   const moved = words.say(`moved.${what}`, { shoe: shoe.name });
   const aside = notes.aside.find((each) => each.shoe === shoe.id);
   if (what === 'went-out' && aside) {
@@ -42,12 +68,18 @@ export function movedText({ shoe, what, by, from, mark }: MovedAtBench, notes: B
   }
   if (mark) return words.say('bench.moved.aside', { moved, reason: words.say(`bench.moved.${mark}`) });
   if (by === undefined) return words.say('moved.others', { moved });
-  const cause = causeName(by, words);
+  const cause = causeOf(what, by, words);
   const [first] = from;
   return first === undefined
     ? words.say('moved.by', { moved, what: cause })
     : words.say('moved.because', { moved, what: cause, question: fromText(first, words) });
 }
+
+/** A pair that goes out or down over what it is made for is not made for it. */
+const causeOf = (what: MovedAtBench['what'], by: string, words: Words): string =>
+  by === MADE_FOR && (what === 'went-out' || what === 'down')
+    ? words.say('bench.moved.not-made-for')
+    : causeName(by, words);
 
 /** Properties that a must is about where it has a name of its own. */
 const ABOUT: Readonly<Record<string, string>> = {

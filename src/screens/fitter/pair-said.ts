@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { sayValue } from '../../attributes/say-value.ts';
 import { easeInText } from '../../card/text/ease-in-text.ts';
 import type { Profile } from '../../profile/profile.ts';
 import type { LabelSystem } from '../../stock/shoe.ts';
@@ -20,6 +21,7 @@ interface Manner {
 export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, words }: Manner) {
   const { entry, letter, fails } = pair;
   const { shoe, easeIn, boxes, reasons, misgivings } = entry;
+  const { price } = shoe.numbers;
   const said = new Set(misgivings.map(({ code }) => code));
   const unknown = entry.unknown.filter((key) => !said.has(`${key}-unknown`)).map((key) => needName(key, words));
   const unmet = (fails ?? []).map((must) =>
@@ -28,13 +30,13 @@ export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, w
       : mustText({ attribute: must, value: mustValue(profile, must) }, currency, words),
   );
   return html`<h3><span class="letter">${letter}</span> <span>${shoe.name}</span></h3>
-    <p class="soft">${words.say(`part.${entry.part}`)}</p>
+    <p class="soft">${price === undefined ? nothing : html`<strong class="price">${sayValue(words, 'price', price, currency)}</strong> · `}${words.say(`part.${entry.part}`)}</p>
     ${
       unmet.length > 0
         ? html`<p><strong>${words.say('bench.lines.fails', { what: listText(unmet, words.language, 'and') })}</strong></p>`
         : nothing
     }
-    <ul class="boxes">
+    <ul class="boxes" ?hidden=${boxes.length === 0}>
       ${boxes.slice(0, 2).map(({ box }, at) => boxToFetch(printedOn(box, first, words), box.place, at > 0, words))}
     </ul>
     <ul class="reasons">

@@ -4,6 +4,7 @@ import type { BoxMark } from '../../stock/today.ts';
 import { markBox, marksOn } from '../../storage/shop-marks.ts';
 import type { Store } from '../../storage/store.ts';
 import { closeTicket, isTicket } from '../../storage/tickets.ts';
+import { effectiveAnswers } from '../../visit/effective.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { pairsOn } from './bench-pairs.ts';
@@ -12,6 +13,7 @@ import { dayOf, momentOf } from './day.ts';
 import { type MovedAtBench, movedBetween } from './moved-text.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import { addTally } from './tally.ts';
+import type { Closed } from './ticket-work.ts';
 
 /** Where a ticket is kept and its line worked out; the screen that shows it. */
 export interface KeeperHost extends ReactiveControllerHost {
@@ -52,6 +54,12 @@ export class TicketKeeper implements ReactiveController {
   }
 
   hostConnected(): void {}
+
+  /** Nobody has said yet what the shoes are for: no pair is named before that. */
+  get asksFirst(): boolean {
+    const { ticket } = this;
+    return ticket !== undefined && effectiveAnswers(ticket.visit, this.#host.flow)['activity'] === undefined;
+  }
 
   get canUndo(): boolean {
     return this.#undone.length > 0;
@@ -96,7 +104,8 @@ export class TicketKeeper implements ReactiveController {
     const before = this.work;
     try {
       await line.useMarks(this.marks, dayOf(new Date()));
-      const work = await line.bench({ visit: ticket.visit, aside: aside.map(({ shoe }) => shoe), pulledIn });
+      const whole = await line.bench({ visit: ticket.visit, aside: aside.map(({ shoe }) => shoe), pulledIn });
+      const work = this.asksFirst ? withoutLineUps(whole) : whole;
       if (mine !== this.#turn) return;
       this.work = work;
       if (before) this.moved = movedBetween(before, work, this.marks);
@@ -151,8 +160,11 @@ export class TicketKeeper implements ReactiveController {
     await this.#run();
   }
 
-  /** Wipes the ticket and adds it to the sums; what to say then. Nothing: it could not be, and the note says why. */
-  async close(): Promise<'closed' | 'closed-uncounted' | undefined> {
+  /**
+   * Wipes the ticket, takes a sold pair off its box and adds the visit to the sums; what to say then. Nothing: it could
+   * not be, and the note says why.
+   */
+  async close(sold?: string): Promise<Closed['noteCode'] | undefined> {
     await this.#writing;
     const { ticket, work } = this;
     if (!ticket || !work) return undefined;
@@ -173,10 +185,24 @@ export class TicketKeeper implements ReactiveController {
     }
     try {
       await addTally(store, work.line, flow, minutes >= 0 && minutes < A_DAY ? minutes : undefined);
-      return 'closed';
     } catch (reason) {
       console.error(reason);
       return 'closed-uncounted';
     }
+    if (sold === undefined) return 'closed';
+    try {
+      const now = new Date();
+      this.marks = await markBox(store, { box: sold, what: 'sold', at: momentOf(now) });
+      await this.#host.line.useMarks(this.marks, dayOf(now));
+      return 'closed-sold';
+    } catch (reason) {
+      console.error(reason);
+      return 'closed-unsold';
+    }
   }
+}
+
+function withoutLineUps(work: BenchLine): BenchLine {
+  const { line } = work;
+  return { ...work, line: { ...line, shortlist: { ...line.shortlist, lineUps: [] } } };
 }

@@ -20,9 +20,11 @@ import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, NO_NOTES } from './bench-ticket.ts';
 import { boxSaid } from './box-said.ts';
 import { isStop } from './cautions-panel.ts';
+import { clearedAnswers, isCleared } from './cleared.ts';
+import type { CloseWish } from './decide-panel.ts';
 import './decide-panel.ts';
 import './line-up-panel.ts';
-import { movedText } from './moved-text.ts';
+import { movedTexts } from './moved-text.ts';
 import './need-list.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import type { Shortcut } from './shortcuts.ts';
@@ -43,7 +45,7 @@ const shownViews = VIEWS.filter((view) => (view !== 'measure' && view !== 'feet'
 /** A ticket that is gone, and what to say of it. Words: `bench.note.<code>`. */
 export interface Closed {
   readonly id: string;
-  readonly noteCode: 'closed' | 'closed-uncounted';
+  readonly noteCode: 'closed' | 'closed-sold' | 'closed-uncounted' | 'closed-unsold';
 }
 
 /** One ticket's workspace: what it comes to on top, and below it the profile, measuring, line-up, try-on or decision. */
@@ -62,6 +64,10 @@ export class TicketWork extends LightElement {
 
   @state() private view: View = 'profile';
   private readonly kept = new TicketKeeper(this);
+  private bar: Element | null = null;
+  private readonly barWatch = new ResizeObserver(() =>
+    this.style.setProperty('--bar', `${this.bar?.clientHeight ?? 0}px`),
+  );
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (changed.has('active') && this.active) void this.open();
@@ -73,8 +79,8 @@ export class TicketWork extends LightElement {
     this.querySelector<HTMLElement>('#ask')?.focus({ preventScroll: true });
   }
 
-  private async close(): Promise<void> {
-    const noteCode = await this.kept.close();
+  private async close({ sold }: CloseWish): Promise<void> {
+    const noteCode = await this.kept.close(sold);
     if (noteCode === undefined) return;
     const detail: Closed = { id: this.ticketId, noteCode };
     this.dispatchEvent(new CustomEvent('ticket-closed', { detail }));
@@ -89,9 +95,24 @@ export class TicketWork extends LightElement {
   private show(view: View): void {
     this.view = view;
     void LOADERS[view]?.();
-    void this.updateComplete.then(() =>
-      this.querySelector<HTMLElement>('.views [aria-current]')?.scrollIntoView({ block: 'nearest' }),
-    );
+    // Each view begins at its top, with its notes folded: what is to be filled in is in sight.
+    for (const notes of this.querySelectorAll<HTMLDetailsElement>('lw-bench-cautions details')) notes.open = false;
+    window.scrollTo(0, 0);
+  }
+
+  /** What sticks below the bar has to know how high the bar is. */
+  protected override updated(): void {
+    const bar = this.querySelector('.ticket-bar');
+    if (bar === this.bar) return;
+    this.bar = bar;
+    this.barWatch.disconnect();
+    if (bar) this.barWatch.observe(bar);
+  }
+
+  override disconnectedCallback(): void {
+    this.barWatch.disconnect();
+    this.bar = null;
+    super.disconnectedCallback();
   }
 
   protected override render() {
@@ -99,17 +120,20 @@ export class TicketWork extends LightElement {
     const { words, kept } = this;
     const { ticket, work } = kept;
     const say = (key: string, data?: Readonly<Record<string, string | number>>) => words.say(`bench.${key}`, data);
-    return html`<div class="ticket-head">
-        <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
-        ${work ? this.outcome(work.line.profile) : nothing}
-        ${ticket && !ticket.handed ? html`<p class="soft">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
-        ${
-          // Measuring and trying on have an undo of their own, for their own steps.
-          this.view === 'measure' || this.view === 'feet'
-            ? nothing
-            : html`<button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>`
-        }
+    return html`<div class="ticket-bar">
+        <div class="ticket-head">
+          <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
+          ${work ? this.outcome(work.line.profile) : nothing} ${work ? this.views() : nothing}
+          ${
+            // Measuring and trying on have an undo of their own, for their own steps.
+            this.view === 'measure' || this.view === 'feet'
+              ? nothing
+              : html`<button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>`
+          }
+        </div>
+        ${work && ticket ? this.glance(ticket, work) : nothing}
       </div>
+      ${ticket && !ticket.handed ? html`<p class="soft not-handed">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
       ${this.note()}
       ${
         work && ticket
@@ -119,22 +143,9 @@ export class TicketWork extends LightElement {
                 .words=${words}
                 .emergencyNumber=${this.shop.emergencyNumber}
                 .initials=${this.initials}
-                .brief=${this.view !== 'profile' && this.view !== 'feet'}
+                .brief=${this.view !== 'profile'}
                 @change-ticket=${this.changed}
               ></lw-bench-cautions>
-              ${this.glance(ticket, work)}
-              <nav class="views" aria-label=${say('views')}>
-                ${shownViews.map(
-                  (view) => html`<button
-                    type="button"
-                    data-view=${view}
-                    aria-current=${this.view === view ? 'page' : nothing}
-                    @click=${() => this.show(view)}
-                  >
-                    ${say(`view.${view}`)}
-                  </button>`,
-                )}
-              </nav>
               <div class="view" data-view=${this.view} @change-ticket=${this.changed} @mark=${(event: CustomEvent<MarkWish>) => kept.mark(event.detail)}>
                 ${this.shown(ticket, work)}
               </div>`
@@ -144,12 +155,33 @@ export class TicketWork extends LightElement {
       }`;
   }
 
-  private outcome({ outcome, hold, otherFootwear }: Profile) {
+  private views() {
     const { words } = this;
+    return html`<nav class="views" aria-label=${words.say('bench.views')}>
+      ${shownViews.map(
+        (view) => html`<button
+          type="button"
+          data-view=${view}
+          aria-current=${this.view === view ? 'page' : nothing}
+          @click=${() => this.show(view)}
+        >
+          ${words.say(`bench.view.${view}`)}
+        </button>`,
+      )}
+    </nav>`;
+  }
+
+  private outcome(profile: Profile) {
+    const { words } = this;
+    const { outcome, hold, otherFootwear } = profile;
+    const cleared = isCleared(profile);
+    const about = cleared ? clearedAnswers(profile, words) : '';
     return html`<p class="outcome">
-      <strong>${words.say(`bench.outcome.${outcome}`)}</strong>
+      <strong>${words.say(this.kept.asksFirst && !isStop(hold) ? 'bench.lines.askFirst' : `bench.outcome.${outcome}`)}</strong>
       ${otherFootwear ? html`<span>${words.say(`other-footwear.${otherFootwear}.text`)}</span>` : nothing}
-      ${isStop(hold) ? nothing : html`<span class="soft">${words.say(`bench.hold.${hold}`)}</span>`}
+      ${cleared ? html`<strong class="gently">${words.say('bench.clearance.gently')}</strong>` : nothing}
+      ${about ? html`<span>${words.say('bench.clearance.about', { what: about })}</span>` : nothing}
+      ${isStop(hold) || (cleared && hold === 'none') ? nothing : html`<span class="soft">${words.say(`bench.hold.${hold}`)}</span>`}
     </p>`;
   }
 
@@ -180,9 +212,9 @@ export class TicketWork extends LightElement {
     </div>`;
   }
 
-  /** The pairs at a glance, the box to fetch of each, and what the last change moved. The line-up itself names the boxes. */
+  /** The pairs at a glance, the box to fetch of each, and what the last change moved. The line-up and the try-on name them themselves. */
   private glance(ticket: BenchTicket, work: BenchLine) {
-    const pairs = this.view === 'line-up' ? [] : pairsOn(work);
+    const pairs = this.view === 'line-up' || this.view === 'feet' ? [] : pairsOn(work);
     const first = labelSystem(ticket.visit);
     return html`<section class="glance" aria-label=${this.words.say('bench.lines.title')}>
       <ol ?hidden=${pairs.length === 0}>
@@ -197,7 +229,7 @@ export class TicketWork extends LightElement {
         ${
           this.kept.moved.length > 0
             ? html`<ul>
-                ${this.kept.moved.map((each) => html`<li>${movedText(each, this.kept.ticket?.bench ?? NO_NOTES, this.words)}</li>`)}
+                ${movedTexts(this.kept.moved, ticket.bench ?? NO_NOTES, this.words).map((text) => html`<li>${text}</li>`)}
               </ul>`
             : nothing
         }
@@ -242,6 +274,8 @@ export class TicketWork extends LightElement {
           .first=${labelSystem(ticket.visit)}
           .line=${this.line}
           .stopped=${stopped}
+          .asksFirst=${this.kept.asksFirst && !stopped}
+          @measure=${() => this.show('measure')}
         ></lw-line-ups>`;
       case 'feet':
         return html`<lw-try-on
@@ -251,6 +285,7 @@ export class TicketWork extends LightElement {
           .words=${words}
           .shop=${this.shop}
           .boxesOf=${this.boxesOf}
+          @measure=${() => this.show('measure')}
           @try-ons=${(event: CustomEvent<readonly TryOn[]>) => this.tried(event.detail)}
         ></lw-try-on>`;
       case 'decide':
@@ -261,7 +296,7 @@ export class TicketWork extends LightElement {
           .line=${this.line}
           .shop=${this.shop}
           .stopped=${stopped}
-          @close-ticket=${() => this.close()}
+          @close-ticket=${(event: CustomEvent<CloseWish>) => this.close(event.detail)}
         ></lw-decide>`;
     }
   }

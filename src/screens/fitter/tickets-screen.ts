@@ -13,6 +13,7 @@ import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { type BenchTicket, newTicket, waitedMinutes } from './bench-ticket.ts';
+import { isCleared } from './cleared.ts';
 import './code-reader.ts';
 
 /** How often waiting times and the list are looked at again, milliseconds. */
@@ -26,12 +27,14 @@ export class TicketsScreen extends LightElement {
   @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) tables!: Tables;
   @property({ attribute: false }) line!: LineClient;
+  /** The customers' language, for a visit that nobody has begun. */
+  @property() home = '';
   @property() note = '';
   /** A code that came with the address, opened once. */
   @property() code = '';
 
   @state() private tickets: readonly BenchTicket[] | undefined;
-  @state() private holds: ReadonlyMap<string, Hold> = new Map();
+  @state() private holds: ReadonlyMap<string, Hold | 'cleared'> = new Map();
   @state() private strange = 0;
   @state() private finding = '';
   private timer: ReturnType<typeof setInterval> | undefined;
@@ -59,7 +62,9 @@ export class TicketsScreen extends LightElement {
     const key = holdKey(ticket);
     if (this.holds.has(key)) return;
     try {
-      const hold = ticket.visit.hold ?? (await this.line.fit(ticket.visit, 1)).profile.hold;
+      const { hold: carried, clearance } = ticket.visit;
+      const profile = carried && !clearance ? undefined : (await this.line.fit(ticket.visit, 1)).profile;
+      const hold = profile && isCleared(profile) ? 'cleared' : (profile?.hold ?? carried ?? 'none');
       this.holds = new Map(this.holds).set(key, hold);
     } catch (reason) {
       console.error(reason);
@@ -123,7 +128,7 @@ export class TicketsScreen extends LightElement {
         <button
           type="button"
           class="button"
-          @click=${() => this.add(() => newTicket(this.store, freshVisit(this.flow, this.words.language), new Date()))}
+          @click=${() => this.add(() => newTicket(this.store, freshVisit(this.flow, this.home), new Date()))}
         >
           ${this.say('blank')}
         </button>
@@ -144,7 +149,7 @@ export class TicketsScreen extends LightElement {
       <button type="button" class="ticket-row" data-ticket=${ticket.id} ?data-stops=${stops} @click=${() => this.open(ticket.id)}>
         <strong class="name">${ticket.id}</strong>
         <span class="what">${this.words.has(key) ? this.words.say(key) : this.say('no-activity')}</span>
-        <span class="hold">${hold === undefined ? '' : this.words.say(`bench.hold.${hold}`)}</span>
+        <span class="hold">${hold === undefined ? '' : this.words.say(hold === 'cleared' ? 'bench.clearance.gently' : `bench.hold.${hold}`)}</span>
         <span class="state soft">${this.since(ticket)}</span>
       </button>
     </li>`;

@@ -114,5 +114,5 @@ export const benchStates: readonly ScreenState[] = [
   ticket('clearance', STOPPED, 'profile', ['section.stop .button'], 'form.clearance'),
   ticket('refer-decide', STOPPED, 'decide', [], '.decide.none'),
   ticket('cleared', CLEARED, 'profile', [], 'lw-bench-cautions .changed'),
-  ticket('not-handed', TWO_PAIRS, 'profile', [], '.ticket-head .soft'),
+  ticket('not-handed', TWO_PAIRS, 'profile', [], '.not-handed'),
 ];

@@ -79,7 +79,11 @@ async function show(state: ScreenState): Promise<void> {
   kiosk.loadWords = async (wanted, all) =>
     wordsOf(wanted, [...(await firstBundles(wanted)), ...(all ? await otherBundles(wanted) : [])]);
   kiosk.loadShop = () => loadShop(kiosk.store, '../');
-  kiosk.loadRest = () => loadRest(kiosk.store, '../');
+  // The bench speaks the fitters' language: here the one that was asked for.
+  kiosk.loadRest = async () => {
+    const rest = await loadRest(kiosk.store, '../');
+    return { ...rest, shop: { ...rest.shop, language } };
+  };
   if (state.at !== 'welcome') kiosk.opening = { answers, at: state.at, changing: false };
   if (state.idle) kiosk.idleTimes = { quiet: 1, warning: 120_000 };
   document.body.append(kiosk);

@@ -11,7 +11,7 @@ const unasked: Facts = { 'health-asked': 'skipped' };
 
 describe('what to try at the bench', () => {
   test('a customer with nothing to hold back tries everything the kit allows', () => {
-    expect(tasksToTry(TASKS, KIT, well, false)).toEqual({ open: TASKS, held: 0, mayBeUneven: true });
+    expect(tasksToTry(TASKS, KIT, well, false)).toEqual({ open: TASKS, held: 0, because: [], mayBeUneven: true });
     expect(tasksToTry(TASKS, [], well, false).open).toEqual(['stand-still', 'walk', 'small-jumps']);
   });
 
@@ -19,6 +19,7 @@ describe('what to try at the bench', () => {
     for (const facts of [fell, sprained, unasked]) {
       expect(tasksToTry(TASKS, KIT, facts, false)).toMatchObject({ open: ['stand-still', 'walk'], held: 2 });
     }
+    expect(tasksToTry(TASKS, KIT, sprained, false).because).toEqual(['ankles:over-six-weeks']);
   });
 
   test('two different shoes are for standing and a slow walk only', () => {

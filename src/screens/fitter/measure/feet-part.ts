@@ -36,16 +36,24 @@ export class MeasureFeet extends LightElement {
     const { feet } = this.observation;
     const shelf: Shelf = SHELVES.find((each) => each === this.facts['shelf']) ?? 'any';
     const odd = feet === undefined ? [] : questionFeet(feet, shelf);
-    return html`<div class="rows">
+    // Length first: nothing else is asked for as often. How it was taken stands below it, before the rest.
+    const rest = FOOT_MEASURES.filter((measure) => measure !== 'length');
+    return html`${this.measures(['length'], odd)}
+      <p class="soft">${words.say('measure.feet.one')}</p>
+      <div class="rows">
         ${this.how('posture')}${this.how('sock')}${this.how('time')}
       </div>
-      <p class="soft">${words.say('measure.feet.one')}</p>
-      <div class="measures">
-        <div class="measures-head" aria-hidden="true">
-          <span></span><strong>${words.say('measure.left')}</strong><strong>${words.say('measure.right')}</strong>
-        </div>
-        ${FOOT_MEASURES.map((measure) => this.row(measure, odd))}
-      </div>`;
+      ${this.measures(rest, odd)}`;
+  }
+
+  private measures(shown: readonly FootMeasure[], odd: readonly Finding[]) {
+    const { words } = this;
+    return html`<div class="measures">
+      <div class="measures-head" aria-hidden="true">
+        <span></span><strong>${words.say('measure.left')}</strong><strong>${words.say('measure.right')}</strong>
+      </div>
+      ${shown.map((measure) => this.row(measure, odd))}
+    </div>`;
   }
 
   private how(key: keyof typeof CHOICES) {

@@ -71,7 +71,8 @@ export class MeasureScreen extends LightElement {
 
   protected override render() {
     const { words, history } = this;
-    return html`<nav class="parts" aria-label=${words.say('measure.parts')}>
+    return html`<div class="parts-bar">
+      <nav class="parts" aria-label=${words.say('measure.parts')}>
         ${PARTS.map(
           (part) => html`<button
             type="button"
@@ -102,6 +103,7 @@ export class MeasureScreen extends LightElement {
           ${history.last === undefined ? words.say('measure.undo') : words.say('measure.undo-what', { what: history.last })}
         </button>
         <p role="status" class="soft">${this.said}</p>
+      </div>
       </div>
       <div class="sides">
         <section class="part" aria-labelledby="measure-part">

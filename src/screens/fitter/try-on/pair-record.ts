@@ -2,18 +2,22 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { nextBox } from '../../../sizing/next-box.ts';
 import type { Box, LabelSystem } from '../../../stock/shoe.ts';
+import { listText } from '../../../units/list-text.ts';
 import { FIT_NOTES, TASK_FELT } from '../../../visit/fit-notes.ts';
 import type { TryOn } from '../../../visit/visit.ts';
 import type { Words } from '../../../words/words.ts';
 import { LightElement } from '../../parts/light-element.ts';
 import { boxSaid } from '../box-said.ts';
 import { choiceRow } from '../measure/choice-row.ts';
+import { optionText } from '../why-text.ts';
 import { readComfort } from './comfort.ts';
 import type { PairToTry } from './pairs-to-try.ts';
 import { earlierOf, inAnotherBox, recordOf, withNote, withRecord } from './records.ts';
 import './rub-spots.ts';
 import type { TasksToTry } from './tasks-to-try.ts';
 
+/** Characters. Our choice: a line on the fitter's copy. */
+const NOTE_LENGTH = 120;
 const SIZES = ['too-small', 'right', 'too-big'] as const;
 
 /** What one pair was like on the feet. Everything is optional but the box. */
@@ -65,7 +69,8 @@ export class PairRecord extends LightElement {
     const { pair, record } = this;
     const heading = html`<h2 id="try-on-pair" tabindex="-1"><span class="letter">${pair.letter}</span> ${pair.shoe.name}</h2>`;
     if (this.box === undefined) return html`${heading}<p class="said">${this.say('no-box')}</p>`;
-    return html`${heading}${this.boxRow()}${this.sizeRow()}
+    return html`${heading}
+      <div class="rows">${this.boxRow()}${this.sizeRow()}</div>
       <div class="rows">
         ${(Object.keys(FIT_NOTES) as (keyof typeof FIT_NOTES)[]).map((key) =>
           this.noteRow(
@@ -82,7 +87,7 @@ export class PairRecord extends LightElement {
         .words=${this.words}
         @rubs=${(event: CustomEvent<readonly string[]>) => this.change({ rubs: event.detail }, this.say('rubs'))}
       ></lw-rub-spots>
-      ${this.comfort()}`;
+      ${this.comfort()} ${this.freeNote()}`;
   }
 
   private boxRow() {
@@ -93,7 +98,8 @@ export class PairRecord extends LightElement {
       'try-on-box',
       this.say('box'),
       this.boxes.map((box) => ({ id: box.id, label: boxSaid(box, this.first, words) })),
-      this.record?.box ?? '',
+      // Where there is but one, nobody has to say which.
+      this.record?.box ?? (this.boxes.length === 1 ? (this.box?.id ?? '') : ''),
       (box) => this.put(withRecord(this.tryOns, pair.shoe.id, box), `${pair.letter}: ${this.say('box')}`),
     )}
     ${earlier.map((each) => {
@@ -155,7 +161,7 @@ export class PairRecord extends LightElement {
     const { tasks, words } = this;
     return html`<h3>${this.say('tasks')}</h3>
       <p class="soft">${this.say(this.uneven ? 'stop-uneven' : 'stop')}</p>
-      ${tasks.held > 0 ? html`<p class="said" data-held>${this.say('held', { count: tasks.held })}</p>` : nothing}
+      ${tasks.held > 0 ? html`<p class="said" data-held>${this.say('held', { count: tasks.held })} ${this.heldWhy()}</p>` : nothing}
       <div class="rows tasks">
         ${tasks.open.map(
           (task) => html`<div data-task=${task}>
@@ -183,6 +189,32 @@ export class PairRecord extends LightElement {
             >`
           : html`<p class="soft" data-even>${this.say('even-only')}</p>`
       }`;
+  }
+
+  /** The answers that hold a try back, in their own words. */
+  private heldWhy(): string {
+    const why = this.tasks.because.map((from) => {
+      const [question = '', option] = from.split(':');
+      return option === undefined ? this.say('held-unasked') : optionText({ question, option }, this.words);
+    });
+    return this.say('held-why', { why: listText([...new Set(why)], this.words.language, 'and') });
+  }
+
+  /** Whatever else is to be told of this pair, in a few words. */
+  private freeNote() {
+    return html`<label class="field free-note"
+      ><span>${this.say('free-note')}</span
+      ><input
+        type="text"
+        autocomplete="off"
+        name="try-on-note"
+        maxlength=${NOTE_LENGTH}
+        .value=${this.record?.note ?? ''}
+        @change=${(event: Event) => {
+          const typed = (event.target as HTMLInputElement).value.trim().slice(0, NOTE_LENGTH);
+          this.change({ note: typed || undefined }, this.say('free-note'));
+        }}
+    /></label>`;
   }
 
   private comfort() {

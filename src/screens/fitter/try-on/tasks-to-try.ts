@@ -10,6 +10,8 @@ export interface TasksToTry {
   readonly open: readonly string[];
   /** How many are held back. */
   readonly held: number;
+  /** The answers that hold them back, as a reason's `from`. */
+  readonly because: readonly string[];
   /** Whether two different shoes may be worn, for standing and a slow walk. */
   readonly mayBeUneven: boolean;
 }
@@ -32,6 +34,7 @@ export function tasksToTry(
   return {
     open: uneven && mayBeUneven ? open.filter((task) => unevenTaskGate(task) === 'open') : open,
     held: possible.length - open.length,
+    because: heldBecause(facts),
     mayBeUneven,
   };
 }

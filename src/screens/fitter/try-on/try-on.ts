@@ -11,8 +11,10 @@ import type { Words } from '../../../words/words.ts';
 import '../../look/measure.css';
 import '../../look/try-on.css';
 import { LightElement } from '../../parts/light-element.ts';
+import { feelLittle } from '../cleared.ts';
 import { HandedBack } from '../measure/handed-back.ts';
 import { History } from '../measure/history.ts';
+import { measureFirst } from '../measure-first.ts';
 import './pair-record.ts';
 import { type PairToTry, pairsToTry } from './pairs-to-try.ts';
 import './ranking.ts';
@@ -113,13 +115,15 @@ export class TryOnScreen extends LightElement {
     const { words, history, pairs } = this;
     const pair = pairs.find(({ shoe }) => shoe.id === this.shoe);
     if (pair === undefined) return html`<p>${words.say('try-on.no-pairs')}</p>`;
-    return html`<nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
+    return html`${measureFirst(this.line.profile, words, () => this.dispatchEvent(new CustomEvent('measure')))}
+      ${feelLittle(this.line.profile) ? html`<p class="said feel-little"><strong>${words.say('try-on.feel-little')}</strong></p>` : nothing}
+      <div class="parts-bar pairs-bar"><nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
       <div class="bar">
         <button type="button" class="button undo" ?disabled=${history.last === undefined} @click=${this.undo}>
           ${history.last === undefined ? words.say('measure.undo') : words.say('measure.undo-what', { what: history.last })}
         </button>
         <p role="status" class="soft">${this.said}</p>
-      </div>
+      </div></div>
       <div class="sides">
         <section aria-labelledby="try-on-pair">
           ${
