@@ -195,7 +195,7 @@ export class Kiosk extends LightElement {
     await this.spoken.speakHome();
   }
 
-  /** The fitter may have changed the language; the next customer starts with it. */
+  /** The bench spoke the fitters' language; the page's own comes back for the next customer. */
   private leaveBench(): void {
     this.bench = undefined;
     this.turn.forget();
