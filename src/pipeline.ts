@@ -47,6 +47,8 @@ export interface CardRequest {
   readonly copy: Copy;
   /** Where the kiosk is served from; the printed code is then an address that opens there. */
   readonly origin?: string;
+  /** Shoe ids in the order of their letters, where letters were given before: a pair keeps its own. */
+  readonly letters?: readonly string[];
 }
 
 /** The last step: line → what the card says. `src/card` lays it out and draws it. */

@@ -30,6 +30,8 @@ export interface CardContext {
   readonly code: string;
   readonly copy: Copy;
   readonly gate: TaskGate;
+  /** Shoe ids in the order of their letters, where letters were given before. */
+  readonly letters?: readonly string[];
 }
 
 /**
@@ -51,7 +53,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   );
   const privacy = { health, tellsHealth, hiddenMusts, withFrom: fitter };
   const first = labelSystem(visit);
-  const pairs = pairsOf(shortlist.lineUps, first, privacy);
+  const pairs = pairsOf(shortlist.lineUps, first, privacy, context.letters);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
   // What also follows from an open answer stays said, whatever a health answer adds to its reasons.
   const own = tellsHealth ? profile.cautions : [...profile.cautions, ...shown.cautions];

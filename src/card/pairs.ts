@@ -13,22 +13,26 @@ export interface PairPrivacy {
   readonly withFrom: boolean;
 }
 
-/** Line-ups with letters running on over all of them, and the shoe behind each letter. */
+/**
+ * Line-ups with letters running on over all of them, and the shoe behind each letter. `given` are shoe ids in the order
+ * of the letters they already have.
+ */
 export function pairsOf(
   lineUps: readonly LineUp[],
   first: LabelSystem,
   privacy: PairPrivacy,
+  given: readonly string[] = [],
 ): { readonly lineUps: readonly CardLineUp[]; readonly shoes: readonly { letter: string; shoe: Shoe }[] } {
-  const letters = new Map<string, string>();
+  const order = new Set(given);
   const shoes: { letter: string; shoe: Shoe }[] = [];
   const tells = (from: string) => privacy.tellsHealth || !isHealth(from, privacy.health);
   const out = lineUps.map((lineUp) => ({
     for: lineUp.for,
     sureness: lineUp.sureness,
     pairs: lineUp.entries.map((entry) => {
-      const letter = letters.get(entry.shoe.id) ?? letterOf(letters.size);
-      if (!letters.has(entry.shoe.id)) shoes.push({ letter, shoe: entry.shoe });
-      letters.set(entry.shoe.id, letter);
+      order.add(entry.shoe.id);
+      const letter = letterOf([...order].indexOf(entry.shoe.id));
+      if (!shoes.some(({ shoe }) => shoe.id === entry.shoe.id)) shoes.push({ letter, shoe: entry.shoe });
       return pairOf(entry, letter, first, tells, privacy);
     }),
     ifDropped:

@@ -14,6 +14,8 @@ export interface BenchOrder {
   /** Shoe ids. */
   readonly aside: readonly string[];
   readonly pulledIn: readonly string[];
+  /** Shoe ids in the order in which they were first shown on this ticket. */
+  readonly letters?: readonly string[];
 }
 
 /** The line with the reasons behind it. */
@@ -25,6 +27,8 @@ export interface BenchLine {
   /** Names of the pairs set aside, by id. */
   readonly asideNames: Readonly<Record<string, string>>;
   readonly stockAsOf: string;
+  /** Every shoe ever shown on this ticket, in the order of its letter: a letter once given stays with its pair. */
+  readonly letters: readonly string[];
 }
 
 /** A model found by its name. */
@@ -40,6 +44,10 @@ export function benchLine(order: BenchOrder, knowledge: Knowledge, stock: Stock,
     .filter((id) => !shown.some(({ shoe }) => shoe.id === id))
     .flatMap((id) => stock.shoes.find((shoe) => shoe.id === id) ?? []);
   const first = partsOf(line.profile)[0]?.for ?? 'all';
+  const now = [
+    ...line.shortlist.lineUps.flatMap(({ entries }) => entries.map(({ shoe }) => shoe.id)),
+    ...wanted.map(({ id }) => id),
+  ];
   return {
     line,
     why: whyOf(line.profile, knowledge),
@@ -48,6 +56,7 @@ export function benchLine(order: BenchOrder, knowledge: Knowledge, stock: Stock,
       stock.shoes.filter(({ id }) => aside.includes(id)).map(({ id, name }) => [id, name]),
     ),
     stockAsOf: stock.asOf,
+    letters: [...new Set([...(order.letters ?? []), ...now])],
   };
 }
 

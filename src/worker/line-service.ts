@@ -18,6 +18,8 @@ export interface CardOrder {
   readonly format: string;
   /** The language the copy is read in. */
   readonly language: string;
+  /** Shoe ids in the order of their letters, where letters were given before. */
+  readonly letters?: readonly string[];
 }
 
 export interface CardSaying {

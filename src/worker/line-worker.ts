@@ -62,8 +62,8 @@ function lineFor({ visit }: CardOrder): Line {
 }
 
 function factsFor(order: CardOrder, line: Line): CardFacts {
-  const { shop, date, ticket, origin, copy } = order;
-  return cardOfLine(line, knowledge, inStock(), { shop, date, ticket, origin, copy });
+  const { shop, date, ticket, origin, copy, letters = [] } = order;
+  return cardOfLine(line, knowledge, inStock(), { shop, date, ticket, origin, copy, letters });
 }
 
 const bytesOf = async (url: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(url)).arrayBuffer());

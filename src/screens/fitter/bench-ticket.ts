@@ -11,6 +11,8 @@ export interface BenchNotes {
   readonly pulledIn: readonly string[];
   /** The card's code it was opened from. */
   readonly code?: string;
+  /** Shoe ids in the order in which they were first shown: their letters. */
+  readonly letters?: readonly string[];
   /** Names of the pairs last shown, for saying what has changed since. */
   readonly shown?: readonly string[];
 }
@@ -69,11 +71,15 @@ export function waitedMinutes({ finishedAt }: Pick<Ticket, 'finishedAt'>, now: D
 }
 
 /**
- * Notes that a ticket is open and which pairs it shows, for telling later what the stock has lost. No change of
+ * Notes that a ticket is open, which pairs it shows and by which letters, for telling later what the stock has lost. No change of
  * anybody's: the revision stays.
  */
-export async function rememberShown(store: Store, seen: BenchTicket, shown: readonly string[]): Promise<BenchTicket> {
-  const noted: BenchTicket = { ...seen, state: 'open', bench: { ...(seen.bench ?? NO_NOTES), shown } };
+export async function rememberShown(
+  store: Store,
+  seen: BenchTicket,
+  shown: Required<Pick<BenchNotes, 'shown' | 'letters'>>,
+): Promise<BenchTicket> {
+  const noted: BenchTicket = { ...seen, state: 'open', bench: { ...(seen.bench ?? NO_NOTES), ...shown } };
   await store
     .update<BenchTicket>('visits', seen.id, (old) => (old?.revision === seen.revision ? noted : undefined))
     .catch(() => undefined);

@@ -108,6 +108,7 @@ export class DecidePanel extends LightElement {
       copy,
       format: copy === 'fitter' ? fittersFormat(this.shop.cardFormat) : this.shop.cardFormat,
       language: copy === 'fitter' ? this.words.language : visit.language,
+      letters: this.work.letters,
     };
   }
 

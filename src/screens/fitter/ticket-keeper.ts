@@ -100,16 +100,16 @@ export class TicketKeeper implements ReactiveController {
     const { line, store } = this.#host;
     this.#turn += 1;
     const mine = this.#turn;
-    const { aside, pulledIn } = ticket.bench ?? NO_NOTES;
+    const { aside, pulledIn, letters = [] } = ticket.bench ?? NO_NOTES;
     const before = this.work;
     try {
       await line.useMarks(this.marks, dayOf(new Date()));
-      const whole = await line.bench({ visit: ticket.visit, aside: aside.map(({ shoe }) => shoe), pulledIn });
-      const work = this.asksFirst ? withoutLineUps(whole) : whole;
+      const whole = await line.bench({ visit: ticket.visit, aside: aside.map(({ shoe }) => shoe), pulledIn, letters });
+      const work = this.asksFirst ? { ...withoutLineUps(whole), letters } : whole;
       if (mine !== this.#turn) return;
       this.work = work;
       if (before) this.moved = movedBetween(before, work, this.marks);
-      this.ticket = await rememberShown(store, ticket, this.#names);
+      this.ticket = await rememberShown(store, ticket, { shown: this.#names, letters: work.letters });
     } catch (reason) {
       console.error(reason);
       this.noteCode = 'no-line';

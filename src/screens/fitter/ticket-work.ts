@@ -282,6 +282,7 @@ export class TicketWork extends LightElement {
           .visit=${ticket.visit}
           .line=${work.line}
           .entries=${work.pulledIn.map(({ entry }) => entry)}
+          .letters=${work.letters}
           .words=${words}
           .shop=${this.shop}
           .boxesOf=${this.boxesOf}

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { pairsOf } from '../../../src/card/pairs.ts';
 import { contentFiles } from '../../../src/command-line/files.ts';
 import { readKnowledge } from '../../../src/flow/check/read-knowledge.ts';
 import type { Knowledge } from '../../../src/flow/knowledge.ts';
 import { pairsOn } from '../../../src/screens/fitter/bench-pairs.ts';
 import { addTally, GAPS_TALLY } from '../../../src/screens/fitter/tally.ts';
+import { pairsToTry } from '../../../src/screens/fitter/try-on/pairs-to-try.ts';
 import { readStock } from '../../../src/stock/read-csv.ts';
 import type { Stock } from '../../../src/stock/shoe.ts';
 import { memoryStore } from '../../../src/storage/memory-store.ts';
@@ -35,6 +37,41 @@ describe('a pair set aside', () => {
     expect(ids(after)).not.toContain(first);
     expect(ids(after)).toHaveLength(ids(bench()).length);
     expect(after.asideNames[first]).toBe(stock.shoes.find(({ id }) => id === first)?.name);
+  });
+});
+
+describe('a letter', () => {
+  const lettered = (aside: readonly string[], letters: readonly string[]) => {
+    const made = benchLine({ visit, aside, pulledIn: [], letters }, knowledge, stock, 1);
+    return { made, pairs: pairsOn(made).map(({ letter, entry }) => [entry.shoe.id, letter] as const) };
+  };
+
+  it('stays with its pair when another is set aside; the one that moves up takes the next, and who comes back has its own', () => {
+    const before = lettered([], []);
+    const old = new Map(before.pairs);
+    const after = lettered([before.pairs[0]?.[0] ?? ''], before.made.letters);
+    const stayed = after.pairs.filter(([id]) => old.has(id));
+    expect(stayed.length).toBeGreaterThan(0);
+    expect(stayed.map(([id, letter]) => [id, letter])).toEqual(stayed.map(([id]) => [id, old.get(id)]));
+    expect(after.pairs.find(([id]) => !old.has(id))?.[1]).toBe('D');
+    expect(lettered([], after.made.letters).pairs.slice(0, 3)).toEqual(before.pairs);
+  });
+
+  it('is the same at the try-on and on the final card', () => {
+    const { made, pairs } = lettered([], []);
+    const [, [, second] = ['', ''], [third] = ['']] = pairs;
+    expect(pairsToTry(made.line, [], made.letters).map(({ letter }) => letter)).toEqual(['A', second, 'C']);
+    const choice = { kind: 'pair', shoe: third, box: '' } as const;
+    const decided = decidedLine({ ...made.line, visit: { ...visit, choice } }, knowledge, stock);
+    const letterOn = (letters: readonly string[]) =>
+      pairsOf(
+        decided.shortlist.lineUps,
+        'eu',
+        { health: new Set(), tellsHealth: true, hiddenMusts: new Set(), withFrom: false },
+        letters,
+      ).lineUps[0]?.pairs[0]?.letter;
+    expect(letterOn(made.letters)).toBe('C');
+    expect(letterOn([])).toBe('A');
   });
 });
 

@@ -83,10 +83,10 @@ describe('noting which pairs are shown', () => {
   it('is no change of anybody’s, so that it stands in nobody’s way', async () => {
     const store = memoryStore();
     const seen = await newTicket(store, visit, NOW);
-    const noted = await rememberShown(store, seen, ['Quernbridge']);
+    const noted = await rememberShown(store, seen, { shown: ['Quernbridge'], letters: ['quernbridge'] });
     expect(noted.revision).toBe(seen.revision);
     const kept = await store.get<BenchTicket>('visits', seen.id);
-    expect(kept?.bench?.shown).toEqual(['Quernbridge']);
+    expect(kept?.bench).toMatchObject({ shown: ['Quernbridge'], letters: ['quernbridge'] });
     expect(kept?.state).toBe('open');
     expect((await writeChange(store, seen, setTo('grass'))).is).toBe('written');
   });
@@ -95,7 +95,7 @@ describe('noting which pairs are shown', () => {
     const store = memoryStore();
     const seen = await newTicket(store, visit, NOW);
     await store.delete('visits', seen.id);
-    await rememberShown(store, seen, ['Quernbridge']);
+    await rememberShown(store, seen, { shown: ['Quernbridge'], letters: ['quernbridge'] });
     expect(await store.all('visits')).toEqual([]);
   });
 });

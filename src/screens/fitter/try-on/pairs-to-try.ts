@@ -11,12 +11,21 @@ export interface PairToTry {
   readonly boxes: readonly Box[];
 }
 
-/** The pairs of every line-up, each once, then those pulled in by hand: letters run on, as on the card. */
-export function pairsToTry(line: Line, pulledIn: readonly Entry[]): readonly PairToTry[] {
+/**
+ * The pairs of every line-up, each once, then those pulled in by hand. `letters` are shoe ids in the order of their
+ * letters; a shoe not among them takes the next.
+ */
+export function pairsToTry(
+  line: Line,
+  pulledIn: readonly Entry[],
+  letters: readonly string[] = [],
+): readonly PairToTry[] {
+  const order = new Set(letters);
   const seen = new Map<string, PairToTry>();
   for (const { shoe, boxes } of [...line.shortlist.lineUps.flatMap(({ entries }) => entries), ...pulledIn]) {
     if (seen.has(shoe.id)) continue;
-    seen.set(shoe.id, { letter: letterOf(seen.size), shoe, boxes: boxes.map(({ box }) => box) });
+    order.add(shoe.id);
+    seen.set(shoe.id, { letter: letterOf([...order].indexOf(shoe.id)), shoe, boxes: boxes.map(({ box }) => box) });
   }
   return [...seen.values()];
 }

@@ -30,6 +30,8 @@ const loadActivities = () => import('../../../../flows/fitting/activities.json')
  */
 @customElement('lw-try-on')
 export class TryOnScreen extends LightElement {
+  /** Shoe ids in the order of their letters. */
+  @property({ attribute: false }) letters: readonly string[] = [];
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) line!: Line;
   /** Pairs pulled in by hand. */
@@ -49,7 +51,7 @@ export class TryOnScreen extends LightElement {
   private readonly handedBack = new HandedBack<readonly TryOn[]>();
 
   private get pairs(): readonly PairToTry[] {
-    return pairsToTry(this.line, this.entries);
+    return pairsToTry(this.line, this.entries, this.letters);
   }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
