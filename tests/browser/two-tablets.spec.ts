@@ -99,6 +99,8 @@ test('a visit begun on the customer’s tablet ends on the fitter’s, with noth
     // In the system the customer gave their size in, as on the card in their hand.
     await expect(box.locator('strong').first()).toHaveText(sizes[at] ?? '');
     await expect(box).toContainText(shelves[at] ?? '');
+    // Why that box, whatever its label says beside the calculated size.
+    await expect(box).toContainText(/\d mm inside|by its label|by the foot length/);
   }
   const boxNamed = sofar();
 

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { sayValue } from '../../attributes/say-value.ts';
 import { easeInText } from '../../card/text/ease-in-text.ts';
 import type { Profile } from '../../profile/profile.ts';
+import type { BoxFit } from '../../sizing/advice.ts';
 import type { LabelSystem } from '../../stock/shoe.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
@@ -37,7 +38,7 @@ export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, w
         : nothing
     }
     <ul class="boxes" ?hidden=${boxes.length === 0}>
-      ${boxes.slice(0, 2).map(({ box }, at) => boxToFetch(printedOn(box, first, words), box.place, at > 0, words))}
+      ${boxes.slice(0, 2).map((fit, at) => boxToFetch(fit, at > 0, first, words))}
     </ul>
     <ul class="reasons">
       ${reasons.map(
@@ -58,13 +59,19 @@ export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, w
     ${easeIn ? easeInSaid(pair, words) : nothing}`;
 }
 
-/** Read at a glance from the shelf: one label and the place, then what else is printed on the box. */
-function boxToFetch([label = '', ...others]: readonly string[], place: string, second: boolean, words: Words) {
-  const rest = others.join(' · ');
+/**
+ * Read at a glance from the shelf: one label and the place, then what else is printed on the box, and by what it was
+ * judged: a label that looks wrong beside the calculated size is right by its length inside.
+ */
+function boxToFetch({ box, by }: BoxFit, second: boolean, first: LabelSystem, words: Words) {
+  const { place, innerLength } = box;
+  const [label = '', ...others] = printedOn(box, first, words);
+  const mm = innerLength === undefined ? '' : words.number(innerLength, Number.isInteger(innerLength) ? 0 : 1);
+  const rest = [...others, words.say(`size.by.${by}`, { mm })].join(' · ');
   return html`<li>
     <strong>${second ? `${words.say('bench.lines.then')} ` : ''}${label}</strong>
     <strong class="shelf">${words.say('card.fetch.shelf', { place })}</strong>
-    ${rest ? html`<span class="soft">${apart(rest)}</span>` : nothing}
+    <span class="soft">${apart(rest)}</span>
   </li>`;
 }
 
