@@ -101,7 +101,7 @@ export default defineConfig({
   base: './',
   publicDir: false,
   plugins: [tables(), languageNames(), policy(), shopFiles()],
-  worker: { format: 'es', plugins: () => [tables()] },
+  worker: { format: 'es', plugins: () => [tables()], rolldownOptions: { checks: { pluginTimings: false } } },
   build: {
     outDir: process.env['LACEWING_DIST'] ?? '../../dist',
     emptyOutDir: true,

@@ -24,10 +24,11 @@ export class QuestionScreen extends LightElement {
   protected override render() {
     const { question, words } = this;
     const key = `question.${question.id}`;
+    const keys = [...(words.has(`${key}.hint`) ? [`${key}.hint`] : []), ...(this.noted ? [`${key}.note`] : [])];
+    const lead = keys.map((each) => words.say(each));
     return html`<div class="head">
         <h1 id="ask" tabindex="-1">${words.say(`${key}.ask`)}</h1>
-        ${words.has(`${key}.hint`) ? html`<p class="lead soft">${words.say(`${key}.hint`)}</p>` : nothing}
-        ${this.noted ? html`<p class="lead soft">${words.say(`${key}.note`)}</p>` : nothing}
+        ${lead.length > 0 ? html`<p class="lead soft">${lead.join(' ')}</p>` : nothing}
         <details class="why">
           <summary>${words.say('screen.why')}</summary>
           <p>${words.say(`${key}.why`)}</p>
