@@ -12,7 +12,7 @@ export interface TypedFinding {
 }
 
 /** A length in inches, as typed. */
-const INCHES = / ?(in|inch|inches|"|″|”)\.?$/;
+const INCHES = / ?(in|inch|inches|")\.?$/;
 /** By definition since 1959: 1 in is 25.4 mm. */
 const MM_PER_INCH = 25.4;
 
