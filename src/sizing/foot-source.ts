@@ -82,7 +82,8 @@ export function fromBoxLabel(
   return plausible({ from: 'box-label', length: Math.round((length + shift) * 10) / 10, doubt: tidy(doubt + wider) });
 }
 
-function footOfPrintedSize({ value, unit }: PrintedSize): number | undefined {
+/** The foot that a printed size is meant for, millimetres. No answer for a unit that is no size. */
+export function footOfPrintedSize({ value, unit }: PrintedSize): number | undefined {
   const id = unit === 'mm' ? 'mondopoint' : unit;
   const system = Object.hasOwn(SYSTEMS, id) ? SYSTEMS[id as keyof typeof SYSTEMS] : undefined;
   return system === undefined || !Number.isFinite(value) ? undefined : system.foot(value);

@@ -20,35 +20,40 @@ export interface Ticket {
   readonly revision: number;
 }
 
-/** Neutral words that are easy to say across a counter. */
-export const TICKET_WORDS = [
-  'maple',
-  'heron',
-  'pebble',
-  'willow',
-  'lantern',
-  'otter',
-  'harbour',
-  'thistle',
-  'bramble',
-  'kettle',
-  'marble',
-  'meadow',
-  'copper',
-  'linnet',
-  'saddle',
-  'tulip',
-] as const;
+/** What its ticket's word is chosen by: the language of the fitters, who call it out, and that of the visit's card. */
+export interface Spoken {
+  readonly fitters: string;
+  readonly visit: string;
+}
 
-/** The next ticket of the day: the number counts up, the word follows it round. */
-export async function nextTicket(store: Store, today: string): Promise<{ word: string; number: number }> {
+/**
+ * The next ticket of the day: the number counts up, the word follows it round. The words come with the first ticket,
+ * not with the first screen; where they cannot be had, one that every kiosk knows stands in.
+ */
+export async function nextTicket(
+  store: Store,
+  today: string,
+  spoken: Spoken,
+): Promise<{ word: string; number: number }> {
   const counted = await store.update<{ day: string; last: number }>('shop', 'ticket-count', (old) => ({
     day: today,
     last: old?.day === today && Number.isSafeInteger(old.last) ? old.last + 1 : 1,
   }));
   const number = counted?.last ?? 1;
-  return { number, word: TICKET_WORDS[(number * 7) % TICKET_WORDS.length] ?? TICKET_WORDS[0] };
+  return { number, word: await ticketWord(number, spoken) };
 }
+
+/** The word that goes with a number. */
+export const ticketWord = (number: number, { fitters, visit }: Spoken): Promise<string> =>
+  import('./ticket-words.ts').then(
+    ({ ticketWords }) => {
+      const words = ticketWords(fitters, visit);
+      return words[(number * 7) % words.length] ?? ANY_WORD;
+    },
+    () => ANY_WORD,
+  );
+
+const ANY_WORD = 'maple';
 
 export const putTicket = (store: Store, ticket: Ticket): Promise<void> => store.put('visits', ticket.id, ticket);
 

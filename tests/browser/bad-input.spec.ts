@@ -43,7 +43,7 @@ const REFUSED = [
   ['<b>42</b>', '“<b>42</b>” is not a number. Type it like 42 or 42.5.'],
   ['4 2 1 7', '“4 2 1 7” is not a number. Type it like 42 or 42.5.'],
   ['999', `999 does not look right. We expect ${EU}.`],
-  ['265', `265 does not look right here. We expect ${EU}. Did you mean another kind of size?`],
+  ['265', 'You typed 265. Did you mean another kind of size?'],
 ] as const;
 
 test('a size that cannot be is answered kindly and exactly, and what was typed stays', async ({ page }) => {
@@ -79,6 +79,23 @@ test('a size with a comma, a fraction, its unit or the digits of another script 
     expect((await storedDraft(page))?.interview.answers['now-size'], typed).toEqual({ value, unit: 'eu' });
     await tap(button(page, 'Back'));
     await expect(page.locator('lw-question')).toHaveAttribute('data-question', 'now-size');
+  }
+});
+
+test('a size that is rare at the age told is asked about once more, and one tap keeps it or takes what was meant', async ({
+  page,
+}) => {
+  for (const [name, kept] of [
+    ['Yes: EU 20.5', { value: 20.5, unit: 'eu' }],
+    ['No: cm 20.5', { value: 20.5, unit: 'cm' }],
+  ] as const) {
+    await openState(page, 'size-rare-at-age');
+    await expect(page.getByRole('alert')).toHaveText('“EU 20.5” is rare at this age. Is it right?');
+    await tap(button(page, name));
+    await expect(page.locator('lw-question')).toHaveAttribute('data-question', 'now-feel');
+    await tap(button(page, 'Back'));
+    await expect(page.locator('input[type="text"]')).toHaveValue('20.5');
+    await expect(page.locator(`input[value="${kept.unit}"]`)).toBeChecked();
   }
 });
 

@@ -9,6 +9,7 @@ describe('the size of somebody whose pair became too short', () => {
   it('does not go by the printed size, even if they call it just right', () => {
     const right = footOf({ 'now-feel': 'right' });
     expect(footOf({ 'now-feel': 'right', reason: 'outgrown' })).toBeGreaterThan(right);
+    expect(footOf({ reason: 'outgrown' })).toBeGreaterThan(right);
     expect(footOf({ 'now-feel': 'not-sure', 'now-troubles': ['too-short'] })).toBeGreaterThan(right);
     expect(footOf({ 'now-feel': 'right', 'now-troubles': ['rubs-heel'] })).toBe(right);
   });

@@ -2,16 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { memoryStore } from '../../src/storage/memory-store.ts';
 import { isOver, wasClockSetBack, wipeOver } from '../../src/storage/retention.ts';
 import type { Store } from '../../src/storage/store.ts';
-import {
-  changeTicket,
-  closeTicket,
-  nextTicket,
-  putTicket,
-  TICKET_WORDS,
-  type Ticket,
-  ticketsOf,
-} from '../../src/storage/tickets.ts';
+import { changeTicket, closeTicket, nextTicket, putTicket, type Ticket, ticketsOf } from '../../src/storage/tickets.ts';
 
+const IN_ENGLISH = { fitters: 'en', visit: 'en' };
 const DAY_LONG = 24 * 60;
 const at = (time: string): Date => new Date(`2026-11-25T${time}:00`);
 const ticket = (id: string, finishedAt: Date, more: Partial<Ticket> = {}): Ticket => ({
@@ -31,15 +24,9 @@ describe('a ticket', () => {
   it('has the next number of its day, and each day begins with one', async () => {
     const store = memoryStore();
     const numbers = [];
-    for (const day of ['2026-11-25', '2026-11-25', '2026-11-26']) numbers.push((await nextTicket(store, day)).number);
+    for (const day of ['2026-11-25', '2026-11-25', '2026-11-26'])
+      numbers.push((await nextTicket(store, day, IN_ENGLISH)).number);
     expect(numbers).toEqual([1, 2, 1]);
-  });
-
-  it('has another word than the ones around it, until all have been round', async () => {
-    const store = memoryStore();
-    const words = new Set<string>();
-    for (const _ of TICKET_WORDS) words.add((await nextTicket(store, '2026-11-25')).word);
-    expect(words.size).toBe(TICKET_WORDS.length);
   });
 
   it('waits in line: longest first, closed ones last', async () => {

@@ -1,19 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { measureOf } from '../../src/card/font/metrics.ts';
-import { printable } from '../../src/card/font/printable.ts';
 import { sentencesOf } from '../../src/words/bundle.ts';
 import { wordsOf } from '../../src/words/words-of.ts';
+import { missingInCardFont as missing } from '../card/card-font.ts';
 import { allWords, LANGUAGES } from './word-files.ts';
-
-const fontAt = (weight: string) =>
-  new Uint8Array(
-    readFileSync(
-      `node_modules/@expo-google-fonts/atkinson-hyperlegible-next/${weight}/AtkinsonHyperlegibleNext_${weight}.ttf`,
-    ),
-  );
-const measure = measureOf({ regular: fontAt('400Regular'), bold: fontAt('700Bold') });
-const missing = (text: string) => printable(text, measure).missing;
 
 /** Languages that run right to left print their card from the screen, in the browser's own font. */
 const printed = LANGUAGES.filter((language) => wordsOf(language, []).direction === 'ltr');

@@ -7,6 +7,8 @@ const read = (file: string) => JSON.parse(readFileSync(new URL(`../../flows/${fi
 test('foundBy: the beginning of a word counts before its middle, and spelling does not', () => {
   expect(foundBy('wandern', 'Wandern am Berg')).toBe(0);
   expect(foundBy('fussball', 'Fußball auf Rasen')).toBe(0);
+  expect(foundBy('مشى', 'مشي سريع')).toBe(0);
+  expect(foundBy('كــلب', 'كلب')).toBe(0);
   expect(foundBy('nis', 'Tennis')).toBe(1);
   expect(foundBy('zzz', 'Tennis')).toBeUndefined();
 });

@@ -48,12 +48,14 @@ function reviewPage({ answers }: InterviewState, { flow, words, changed, send }:
 
 function questionPage(question: Question, { answers }: InterviewState, { flow, tables, words, send }: Interview) {
   const inPlay = routeOf(flow, answers).answers;
+  const age = inPlay['age-band'];
   return html`<lw-question
     class="page-in"
     data-question=${question.id}
     .question=${question}
     .answer=${answers[question.id]}
     .noted=${question.noteWhen !== undefined && holds(question.noteWhen, inPlay)}
+    .ageBand=${typeof age === 'string' ? age : undefined}
     .offered=${offeredWithLabels(question, tables, inPlay, words)}
     .words=${words}
     .back=${backButton(question.id, words, send)}

@@ -102,7 +102,13 @@ export class Kiosk extends LightElement {
     await this.spoken.speak(document.documentElement.lang);
     if (opening) this.store = await opening;
     this.machine = interviewMachine(this.flow, this.tables);
-    this.keeper = new VisitKeeper(this.store, this.flow, this.tables, () => this.spoken.language);
+    this.keeper = new VisitKeeper(
+      this.store,
+      this.flow,
+      this.tables,
+      () => this.spoken.language,
+      () => this.shop?.language ?? this.spoken.home,
+    );
     const { interview, note, language } = await this.keeper.left();
     this.resumable = interview;
     this.noteCode = note ?? this.keeper.standingNote;

@@ -17,6 +17,8 @@ export class QuestionScreen extends LightElement {
   @property({ attribute: false }) answer: Answer | undefined;
   /** Whether the question's note is meant for this customer. */
   @property({ attribute: false }) noted = false;
+  /** The age told, where one was. */
+  @property({ attribute: false }) ageBand: string | undefined;
   @property({ attribute: false }) offered: readonly Offered[] = [];
   @property({ attribute: false }) words!: Words;
   @property({ attribute: false }) back!: TemplateResult;
@@ -38,7 +40,7 @@ export class QuestionScreen extends LightElement {
   }
 
   private kind(): TemplateResult {
-    const { question, answer, offered, words, back } = this;
+    const { question, answer, offered, words, back, ageBand } = this;
     switch (question.kind) {
       case 'one-of':
       case 'yes-no':
@@ -46,7 +48,7 @@ export class QuestionScreen extends LightElement {
       case 'some-of':
         return html`<lw-some-of .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-some-of>`;
       case 'number':
-        return html`<lw-number .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-number>`;
+        return html`<lw-number .question=${question} .answer=${answer} .ageBand=${ageBand} .offered=${offered} .words=${words} .back=${back}></lw-number>`;
       case 'shares':
         return html`<lw-shares .question=${question} .answer=${answer} .offered=${offered} .words=${words} .back=${back}></lw-shares>`;
       case 'against-today':

@@ -26,6 +26,11 @@ export class Spoken {
     return this.#language;
   }
 
+  /** The language the page was opened in. */
+  get home(): string {
+    return this.#home;
+  }
+
   get words(): Words | undefined {
     return this.#words;
   }

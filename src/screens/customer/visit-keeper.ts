@@ -4,7 +4,7 @@ import type { InterviewState } from '../../interview/interview-state.ts';
 import { restoredInterview, savedInterview } from '../../interview/saved.ts';
 import { DraftKeeper } from '../../storage/draft.ts';
 import type { Store } from '../../storage/store.ts';
-import { nextTicket, putTicket, TICKET_WORDS, type Ticket } from '../../storage/tickets.ts';
+import { nextTicket, putTicket, type Spoken, type Ticket, ticketWord } from '../../storage/tickets.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { dayOf } from '../fitter/day.ts';
 
@@ -26,16 +26,18 @@ export class VisitKeeper {
   readonly #flow: Flow;
   readonly #tables: Tables;
   readonly #language: () => string;
+  readonly #fittersLanguage: () => string;
   #draft: DraftKeeper<unknown>;
   #ticket: TicketName | undefined;
   #startedAt = '';
   #refused = false;
 
-  constructor(store: Store, flow: Flow, tables: Tables, language: () => string) {
+  constructor(store: Store, flow: Flow, tables: Tables, language: () => string, fittersLanguage: () => string) {
     this.#store = store;
     this.#flow = flow;
     this.#tables = tables;
     this.#language = language;
+    this.#fittersLanguage = fittersLanguage;
     this.#draft = this.#freshDraft();
   }
 
@@ -82,7 +84,10 @@ export class VisitKeeper {
 
   /** Counts the visit that has begun among the day's; resolves once its ticket stands. */
   async count(): Promise<void> {
-    this.#ticket = await nextTicket(this.#store, dayOf(new Date(this.#startedAt))).catch(ticketByClock);
+    const spoken = { fitters: this.#fittersLanguage(), visit: this.#language() };
+    this.#ticket = await nextTicket(this.#store, dayOf(new Date(this.#startedAt)), spoken).catch(() =>
+      ticketByClock(spoken),
+    );
   }
 
   /** Queues the interview as it stands; returns at once. */
@@ -131,9 +136,10 @@ export class VisitKeeper {
 }
 
 /** Where nothing can be counted, the minute of the day tells tickets apart. */
-function ticketByClock(): TicketName {
+async function ticketByClock(spoken: Spoken): Promise<TicketName> {
   const now = new Date();
-  return { word: TICKET_WORDS[0], number: now.getHours() * 60 + now.getMinutes() };
+  const number = now.getHours() * 60 + now.getMinutes();
+  return { word: await ticketWord(number, spoken), number };
 }
 
 /** No draft is kept past the day it was begun on, nor one that no longer tells its day. */

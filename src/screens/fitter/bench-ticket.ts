@@ -1,6 +1,7 @@
 import type { Store } from '../../storage/store.ts';
 import { changeTicket, nextTicket, putTicket, type Ticket } from '../../storage/tickets.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { loadShop } from '../load-shop.ts';
 import { dayOf } from './day.ts';
 
 /** What the bench notes on a ticket besides the visit. */
@@ -47,7 +48,12 @@ export async function writeChange(store: Store, seen: BenchTicket, change: Chang
 /** A new ticket on this device for a visit from a card, or for a blank one. */
 export async function newTicket(store: Store, visit: Visit, now: Date, code?: string): Promise<BenchTicket> {
   const startedAt = now.toISOString();
-  const name = await nextTicket(store, dayOf(now));
+  // A shop that cannot be read has no language to name; the visit's own will be understood.
+  const fitters = await loadShop(store).then(
+    ({ language }) => language,
+    () => visit.language,
+  );
+  const name = await nextTicket(store, dayOf(now), { fitters, visit: visit.language });
   const ticket: BenchTicket = {
     ...name,
     id: `${name.word} ${name.number}`,

@@ -42,6 +42,7 @@ export const customerStates = (questions: readonly string[]): readonly ScreenSta
   { ...question('activity'), id: 'activity-search-nothing', steps: [typed('zzz')] },
   { ...question('now-size'), id: 'size-letters', steps: [typed('abc'), '.foot .main'] },
   { ...question('now-size'), id: 'size-other-unit', steps: [typed('265'), '.foot .main'] },
+  { id: 'size-rare-at-age', story: 'child-growth-spurt', at: 'now-size', steps: [typed('20.5'), '.foot .main'] },
   { ...question('signs'), id: 'signs-confirm', steps: ['[data-sign="numb-feet"]'] },
   { ...question('signs'), id: 'signs-ticked', steps: ['[data-sign="numb-feet"]', '.confirm .main'] },
   { id: 'signs-child', story: 'child-growth-spurt', at: 'signs' },

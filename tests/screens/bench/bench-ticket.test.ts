@@ -8,6 +8,7 @@ import {
   writeChange,
 } from '../../../src/screens/fitter/bench-ticket.ts';
 import { memoryStore } from '../../../src/storage/memory-store.ts';
+import { ticketWords } from '../../../src/storage/ticket-words.ts';
 import type { Visit } from '../../../src/visit/visit.ts';
 
 const NOW = new Date('2026-11-25T10:00:00Z');
@@ -43,6 +44,12 @@ describe('two tabs on one ticket', () => {
 });
 
 describe('a ticket', () => {
+  it('made at the bench has a word that the fitters can call out, whatever the customer speaks', async () => {
+    const store = memoryStore();
+    await store.put('shop', 'shop', { language: 'es' });
+    expect(ticketWords('es', 'de')).toContain((await newTicket(store, { ...visit, language: 'de' }, NOW)).word);
+  });
+
   it('keeps the customer’s own answer beside the fitter’s', async () => {
     const store = memoryStore();
     const written = await writeChange(store, await newTicket(store, visit, NOW), setTo('grass'));

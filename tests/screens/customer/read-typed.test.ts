@@ -48,12 +48,19 @@ describe('a size as people type it', () => {
     ['9 in', { value: 229, unit: 'mm' }],
     ['9 1/2"', { value: 241, unit: 'mm' }],
     ['9½″', { value: 241, unit: 'mm' }],
+    ['9½”', { value: 241, unit: 'mm' }],
+    ['٢٠٫٥ سم', { value: 20.5, unit: 'cm' }],
   ])('“%s” where EU is chosen is offered as what it says', (typed, meant) => {
     expect(readTyped(typed, 'eu', [EU, MM, { id: 'cm', from: 9, to: 33 }])).toMatchObject({
       code: 'other-unit',
       meant,
     });
   });
+
+  it('“20 mm” is not taken for centimetres because they would hold a 20', () => {
+    expect(readTyped('20 mm', 'eu', [EU, MM, { id: 'cm', from: 9, to: 33 }])).toMatchObject({ code: 'outside' });
+  });
+
   it('inches are taken as millimetres where millimetres are chosen', () => {
     expect(readTyped('10 in', 'mm', [EU, MM])).toEqual({ value: 254 });
   });

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { savedInterview } from '../../../src/interview/saved.ts';
 import { VisitKeeper } from '../../../src/screens/customer/visit-keeper.ts';
 import { memoryStore } from '../../../src/storage/memory-store.ts';
+import type { Store } from '../../../src/storage/store.ts';
+import { ticketWords } from '../../../src/storage/ticket-words.ts';
 import { PICNIC, TOY_TABLES } from '../../flow/toy-flows.ts';
 
 const interview = savedInterview(PICNIC, { answers: { weather: 'sun' }, at: 'basket', changing: false });
@@ -10,7 +12,13 @@ const NOW = new Date().toISOString();
 async function left(draft: unknown) {
   const store = memoryStore();
   await store.put('draft', 'draft', draft);
-  const keeper = new VisitKeeper(store, PICNIC, TOY_TABLES, () => 'fr');
+  const keeper = new VisitKeeper(
+    store,
+    PICNIC,
+    TOY_TABLES,
+    () => 'fr',
+    () => 'de',
+  );
   return { found: await keeper.left(), keeper, store };
 }
 
@@ -28,6 +36,12 @@ describe('a draft that was left on the tablet', () => {
     const { found: old } = await left({ interview, startedAt: NOW, ticket });
     expect(old.interview?.at).toBe('basket');
     expect(old).not.toHaveProperty('language');
+  });
+
+  it('keeps its ticket as it was made, also where the shop has words of another language now', async () => {
+    const ticket = { word: 'thistle', number: 1 };
+    const { keeper } = await left({ interview, startedAt: NOW, ticket });
+    expect(keeper.ticket).toEqual(ticket);
   });
 
   it('is kept with the language on the screen', async () => {
@@ -54,4 +68,27 @@ describe('a draft that was left on the tablet', () => {
       expect(await store.get('draft', 'draft')).toBeUndefined();
     },
   );
+});
+
+describe('a visit that begins', () => {
+  it('gets a ticket that the fitters can call out, whatever the customer speaks', async () => {
+    const { keeper } = await left(undefined);
+    keeper.begin();
+    await keeper.count();
+    expect(ticketWords('de', 'fr')).toContain(keeper.ticket?.word);
+  });
+
+  it('gets one in their language also where nothing can be counted', async () => {
+    const store: Store = { ...memoryStore(), update: () => Promise.reject(new Error('full')) };
+    const keeper = new VisitKeeper(
+      store,
+      PICNIC,
+      TOY_TABLES,
+      () => 'fr',
+      () => 'de',
+    );
+    keeper.begin();
+    await keeper.count();
+    expect(ticketWords('de', 'fr')).toContain(keeper.ticket?.word);
+  });
 });

@@ -1,8 +1,9 @@
 import { html, nothing } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Quantity } from '../../../flow/answers.ts';
 import type { NumberQuestion } from '../../../flow/format.ts';
 import { QuestionElement } from './question-element.ts';
+import { rareSize } from './rare-size.ts';
 import { readTyped, type TypedFinding } from './read-typed.ts';
 
 /**
@@ -11,6 +12,8 @@ import { readTyped, type TypedFinding } from './read-typed.ts';
  */
 @customElement('lw-number')
 export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
+  /** The age told, where one was: a size that is rare at it is asked about again. */
+  @property({ attribute: false }) ageBand: string | undefined;
   @state() private typed = '';
   @state() private unit = '';
   @state() private finding: TypedFinding | undefined;
@@ -26,32 +29,39 @@ export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
   private submit(event?: Event): void {
     event?.preventDefault();
     const read = readTyped(this.typed, this.unit, this.question.units);
-    if ('value' in read) this.give({ value: read.value, unit: this.unit });
-    else {
-      this.finding = read;
-      void this.updateComplete.then(() => this.querySelector<HTMLElement>('.said.error')?.focus());
-    }
+    this.finding = 'value' in read ? rareSize({ ...read, unit: this.unit }, this.ageBand, this.question.units) : read;
+    if ('value' in read && !this.finding) this.give({ value: read.value, unit: this.unit });
+    else void this.updateComplete.then(() => this.querySelector<HTMLElement>('.said.error')?.focus());
   }
 
-  /** Takes what was probably meant, unit and all, in one tap. */
-  private meantButton(meant: Quantity) {
-    const size = `${this.words.say(`unit.${meant.unit}`)} ${this.words.number(meant.value)}`;
-    return html`<button type="button" class="button" @click=${() => this.give(meant)}>
-      ${this.words.say('screen.typed.take', { size })}
+  private sizeText({ value, unit }: Quantity): string {
+    return `${this.words.say(`unit.${unit}`)} ${this.words.number(value)}`;
+  }
+
+  /** Takes a size, unit and all, in one tap: what was typed, or what was probably meant. */
+  private sizeButton(size: Quantity, key: 'take' | 'rather') {
+    return html`<button type="button" class="button" @click=${() => this.give(size)}>
+      ${this.words.say(`screen.typed.${key}`, { size: this.sizeText(size) })}
     </button>`;
+  }
+
+  private reply({ code, data, keep, meant }: TypedFinding) {
+    return html`<p class="said error" id="number-error" role="alert" tabindex="-1">
+        ${this.words.say(`screen.typed.${code}`, keep ? { size: this.sizeText(keep) } : data)}
+      </p>
+      ${
+        keep || meant
+          ? html`<div class="units">
+              ${keep ? this.sizeButton(keep, 'take') : nothing} ${meant ? this.sizeButton(meant, keep ? 'rather' : 'take') : nothing}
+            </div>`
+          : nothing
+      }`;
   }
 
   protected override render() {
     const { finding } = this;
     return html`<form class="number" novalidate @submit=${this.submit}>
-      ${
-        finding
-          ? html`<p class="said error" id="number-error" role="alert" tabindex="-1">
-              ${this.words.say(`screen.typed.${finding.code}`, finding.data)}
-            </p>
-            ${finding.meant ? this.meantButton(finding.meant) : nothing}`
-          : nothing
-      }
+      ${finding ? this.reply(finding) : nothing}
       <fieldset>
         <legend class="visually-hidden">${this.words.say('screen.unitLegend')}</legend>
         <div class="units">

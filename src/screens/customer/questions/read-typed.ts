@@ -3,21 +3,23 @@ import { plainText, typedNumber } from '../../../units/typed-number.ts';
 
 /** What was wrong with something typed: words are `screen.typed.<code>`. */
 export interface TypedFinding {
-  readonly code: 'empty' | 'letters' | 'outside' | 'other-unit';
+  readonly code: 'empty' | 'letters' | 'outside' | 'other-unit' | 'rare-at-age';
   readonly data: Readonly<Record<string, string | number>>;
   /** What was probably meant: one tap takes it. */
   readonly meant?: Quantity;
+  /** What was typed, where it may well be right: one tap keeps it. */
+  readonly keep?: Quantity;
 }
 
 /** A length in inches, as typed. */
-const INCHES = / ?(in|inch|inches|"|″|”)\.?$/;
+const INCHES = / ?(in|inch|inches|")\.?$/;
 /** By definition since 1959: 1 in is 25.4 mm. */
 const MM_PER_INCH = 25.4;
 
 /** Nobody types a size longer than this; what is longer was pasted by mistake. */
 const LONGEST = 40;
 
-interface UnitRange {
+export interface UnitRange {
   readonly id: string;
   readonly from: number;
   readonly to: number;
