@@ -19,6 +19,7 @@ async function watchHands(page: Page): Promise<() => Promise<number>> {
 }
 
 test('a nurse with a keyboard alone gets from the welcome to her card', async ({ page }) => {
+  test.setTimeout(120_000);
   const hands = await watchHands(page);
   await page.goto('');
   await walkInterview(page, storyNamed('nurse-on-tiles').answers, 'en', byKeyboard, {

@@ -229,7 +229,8 @@ test('two answers in the same moment are one answer', async ({ page }) => {
     for (const choice of [...document.querySelectorAll<HTMLElement>('.choice')].slice(0, 2)) choice.click();
   });
   await expect(question(page)).toHaveAttribute('data-question', 'shelf');
-  expect((await storedDraft(page))?.interview.answers).toEqual({ reason: 'new-activity' });
+  // The page is painted first and written down after.
+  await expect.poll(async () => (await storedDraft(page))?.interview.answers).toEqual({ reason: 'new-activity' });
 });
 
 test('going back all the way loses no answer, and going on finds each as it was', async ({ page }) => {
