@@ -13,16 +13,15 @@ import type { TryOn } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
 import type { LineClient } from '../../worker/line-client.ts';
-import { apart } from '../parts/apart.ts';
 import { LightElement } from '../parts/light-element.ts';
 import './answers-panel.ts';
 import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, NO_NOTES } from './bench-ticket.ts';
-import { boxSaid } from './box-said.ts';
 import { isStop } from './cautions-panel.ts';
 import { clearedAnswers, isCleared } from './cleared.ts';
 import type { CloseWish } from './decide-panel.ts';
 import './decide-panel.ts';
+import { glance } from './glance.ts';
 import './line-up-panel.ts';
 import { movedTexts } from './moved-text.ts';
 import './need-list.ts';
@@ -212,29 +211,11 @@ export class TicketWork extends LightElement {
     </div>`;
   }
 
-  /** The pairs at a glance, the box to fetch of each, and what the last change moved. The line-up and the try-on name them themselves. */
+  /** The line-up and the try-on name their pairs themselves. */
   private glance(ticket: BenchTicket, work: BenchLine) {
     const pairs = this.view === 'line-up' || this.view === 'feet' ? [] : pairsOn(work);
-    const first = labelSystem(ticket.visit);
-    return html`<section class="glance" aria-label=${this.words.say('bench.lines.title')}>
-      <ol ?hidden=${pairs.length === 0}>
-        ${pairs.map(
-          ({ letter, entry: { shoe, boxes } }) => html`<li>
-            <span class="letter">${letter}</span> <span class="name">${shoe.name}</span>
-            ${boxes[0] ? html`<span class="soft small">${apart(boxSaid(boxes[0].box, first, this.words))}</span>` : nothing}
-          </li>`,
-        )}
-      </ol>
-      <div role="status" class="moved">
-        ${
-          this.kept.moved.length > 0
-            ? html`<ul>
-                ${movedTexts(this.kept.moved, ticket.bench ?? NO_NOTES, this.words).map((text) => html`<li>${text}</li>`)}
-              </ul>`
-            : nothing
-        }
-      </div>
-    </section>`;
+    const moved = movedTexts(this.kept.moved, ticket.bench ?? NO_NOTES, this.words);
+    return glance(pairs, labelSystem(ticket.visit), moved, this.words);
   }
 
   private shown(ticket: BenchTicket, work: BenchLine) {
