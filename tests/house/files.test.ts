@@ -14,7 +14,6 @@ const lines = (path: string) => text(path).split('\n').length - 1;
 const LONG: Readonly<Record<string, string>> = {
   'src/screens/customer/kiosk.ts':
     'the one element that carries a visit from welcome to card; its pages are files of their own',
-  'src/screens/fitter/ticket-work.ts': 'one open ticket and everything the bench does to it',
 };
 
 describe('files', () => {

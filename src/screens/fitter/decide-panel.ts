@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Copy } from '../../card/card.ts';
-import { fittersFormat } from '../../card/fitters-format.ts';
 import { labelSystem } from '../../card/label-system.ts';
 import type { Shop } from '../../card/shop.ts';
 import { afterTryOn } from '../../shortlist/after-try-on.ts';
@@ -22,7 +21,7 @@ import { type BenchPair, pairsOn } from './bench-pairs.ts';
 import type { BenchTicket } from './bench-ticket.ts';
 import { boxSaid } from './box-said.ts';
 import { boxesToChoose } from './boxes-to-choose.ts';
-import { dayOf } from './day.ts';
+import { cardOrder } from './card-order.ts';
 import { feltText } from './felt-text.ts';
 
 /** Where the hold lets nothing be sold, price, size and second thoughts are no reasons. */
@@ -98,18 +97,7 @@ export class DecidePanel extends LightElement {
   }
 
   private order(copy: Copy): CardOrder {
-    const { visit, id } = this.ticket;
-    return {
-      visit,
-      shop: this.shop,
-      date: dayOf(new Date()),
-      ticket: id,
-      origin: location.origin + location.pathname.replace(/[^/]*$/, '').replace(/\/$/, ''),
-      copy,
-      format: copy === 'fitter' ? fittersFormat(this.shop.cardFormat) : this.shop.cardFormat,
-      language: copy === 'fitter' ? this.words.language : visit.language,
-      letters: this.work.letters,
-    };
+    return cardOrder(this.ticket, this.work.letters, this.shop, copy, this.words.language);
   }
 
   private async make(copy: Copy, how: 'preview' | 'print' | 'save'): Promise<void> {
