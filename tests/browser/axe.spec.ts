@@ -1,23 +1,10 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { axeFaults } from './axe-faults.ts';
 import { openState, SCREEN_STATES, speakState } from './screens.ts';
 
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 /** States to a test: each is one worker's work for some seconds. */
 const TOGETHER = 12;
-
-/** What axe holds against the page, as `rule: where`. */
-async function faults(page: Page): Promise<readonly string[]> {
-  // A card's frame runs no scripts, axe's neither; it is looked at as a page of its own below.
-  const axe = new AxeBuilder({ page })
-    .options({ resultTypes: ['violations'] })
-    .withTags(WCAG)
-    .exclude('iframe')
-    .setLegacyMode();
-  const { violations } = await axe.analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
-}
 
 const ids = SCREEN_STATES.map(({ id }) => id);
 /** Every state is looked at in English, and every third again in one of these, in turn: most often from right to left. */
@@ -31,7 +18,7 @@ function otherOf(state: string): string | undefined {
 async function faultsOf(page: Page, states: readonly string[]) {
   const found: Record<string, readonly string[]> = {};
   const look = async (name: string) => {
-    const seen = await faults(page);
+    const seen = await axeFaults(page);
     if (seen.length > 0) found[name] = seen;
   };
   for (const state of states) {
@@ -73,7 +60,7 @@ test('with more contrast axe finds nothing', async ({ page }) => {
   for (const state of states) {
     await openState(page, state);
     await page.locator('html').evaluate((root) => root.setAttribute('data-contrast', 'more'));
-    expect(await faults(page), state).toEqual([]);
+    expect(await axeFaults(page), state).toEqual([]);
   }
 });
 
@@ -89,13 +76,13 @@ test('the card to read, as a page of its own, is clean too', async ({ page }) =>
   );
   await page.goto('twin.html');
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test('axe sees what was planted', async ({ page }) => {
   const planted = readFileSync(new URL('./fixtures/inaccessible.html', import.meta.url), 'utf8');
   await page.route('**/planted.html', (route) => route.fulfill({ contentType: 'text/html', body: planted }));
   await page.goto('planted.html');
-  const rules = new Set((await faults(page)).map((fault) => fault.split(':')[0]));
+  const rules = new Set((await axeFaults(page)).map((fault) => fault.split(':')[0]));
   expect([...rules].sort()).toEqual(['button-name', 'color-contrast', 'html-has-lang', 'image-alt', 'target-size']);
 });

@@ -4,7 +4,7 @@ import { PNG } from 'pngjs';
 import { encodeQR } from 'qr';
 import { allText, openPdf } from '../card/read-pdf.ts';
 import { benchWords, closeTicket, en, givePin, handOver, openBench, override, toResult } from './at-the-bench.ts';
-import { clean } from './axe-clean.ts';
+import { axeFindsNothing } from './axe-faults.ts';
 import { cardCode } from './card-codes.ts';
 import { plain } from './pdf-text.ts';
 import { flow, storyNamed } from './walk.ts';
@@ -24,7 +24,7 @@ test('a visit goes from the customer’s last answer to the final card at the be
   const row = page.locator('.ticket-row');
   await expect(row).toContainText('Netball');
   await expect(row).toContainText(en.hold.none);
-  await clean(page);
+  await axeFindsNothing(page);
   await row.tap();
 
   const ticket = page.locator('lw-ticket');
@@ -40,7 +40,7 @@ test('a visit goes from the customer’s last answer to the final card at the be
   await override(page, 'closure', "I don't mind", 'mistapped');
   await expect(ticket.locator('.changed').first()).toContainText('LT');
   await expect(ticket.locator('li[data-question="budget"]')).toContainText('Up to €120');
-  await clean(page);
+  await axeFindsNothing(page);
 
   await page.keyboard.press('l');
   const first = ticket.locator('.line-up .pair').first();
@@ -53,7 +53,7 @@ test('a visit goes from the customer’s last answer to the final card at the be
   await expect(ticket.locator('.line-up h3').filter({ hasText: name })).toHaveCount(1);
   for (const box of (await ticket.locator('.pair-acts input').all()).slice(0, 2)) await box.check();
   await expect(ticket.locator('lw-compare .strip').first()).toBeVisible();
-  await clean(page);
+  await axeFindsNothing(page);
 
   await page.keyboard.press('t');
   await page.locator('.tab').nth(1).tap();
@@ -62,7 +62,7 @@ test('a visit goes from the customer’s last answer to the final card at the be
   await page.keyboard.press('d');
   await ticket.locator('lw-decide input[name="chosen"]').first().check();
   await expect(ticket.locator('.final')).toBeVisible();
-  await clean(page);
+  await axeFindsNothing(page);
   const chosen = await ticket.locator('.decide').first().locator('strong').first().textContent();
   await ticket.locator('[data-card="customer-preview"]').tap();
   const twin = page.frameLocator('iframe.twin').locator('body');
@@ -98,7 +98,7 @@ test('wrong PINs slow down, and a reload does not shorten the wait', async ({ pa
   await attempt();
   await expect(page.locator('#pin-error')).toContainText('Wait');
   await expect(open).toBeDisabled();
-  await clean(page);
+  await axeFindsNothing(page);
   await page.reload();
   await page.locator('[data-act="staff"]').tap();
   await givePin(page);
@@ -172,7 +172,7 @@ test('a link opens its visit behind the PIN, beside two blank ones', async ({ pa
     await expect(page.locator('.ask-now').first()).toBeVisible();
     await page.keyboard.press('t');
   }
-  await clean(page);
+  await axeFindsNothing(page);
   await page.locator('[data-act="lock"]').tap();
   await page.goto('about:blank');
   await page.goto(`/#c=${cardCode('nurse-on-tiles')}`);
@@ -192,7 +192,7 @@ test('a link opens its visit behind the PIN, beside two blank ones', async ({ pa
   await expect(page.locator('h1')).toHaveText(benchWords('de').tickets.title);
   await open.last().tap();
   await expect(page.locator('.ask-now').first()).toBeVisible();
-  await clean(page);
+  await axeFindsNothing(page);
 });
 
 test('two tabs on one ticket: the second is told, and neither change is lost', async ({ page, context }) => {

@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { en, GLANCE, givePin, pairNames, toResult } from './at-the-bench.ts';
-import { clean } from './axe-clean.ts';
+import { axeFindsNothing } from './axe-faults.ts';
 import { storyNamed, tap } from './walk.ts';
 
 // Movement has its own checks; without it no tap waits for a page to come to rest.
@@ -13,7 +13,7 @@ test('a fitter who stands by opens the ticket from the customer’s last page, b
   for (const act of ['hand', 'handYes']) await tap(page.locator(`[data-act="${act}"]`));
   const ticket = (await page.locator('.stub .ticket strong').textContent()) ?? '';
   await expect(page.locator('[data-act="bench"]')).toHaveText(en.openHere);
-  await clean(page);
+  await axeFindsNothing(page);
   await tap(page.locator('[data-act="bench"]'));
   await page.locator('lw-pin').waitFor();
   await expect(page.locator('lw-bench')).not.toContainText(shown[0] ?? '');

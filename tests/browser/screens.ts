@@ -8,9 +8,18 @@ export const LANGUAGES: readonly string[] = JSON.parse(
   readFileSync(new URL('../../flows/fitting/flow.json', import.meta.url), 'utf8'),
 ).languages;
 
-/** Opens one listed state and waits until it says it is ready. */
+/**
+ * Opens one listed state and waits until it says it is ready. Where another stands already it gives way: loading the
+ * page anew for each took most of the time of whoever looks at them all.
+ */
 export async function openState(page: Page, state: string, language = 'en'): Promise<void> {
-  await page.goto(`states/index.html?state=${state}&language=${language}`);
+  const asked = `?state=${state}&language=${language}`;
+  const stands = await page.evaluate((search) => {
+    if (document.documentElement.dataset['ready'] === undefined) return false;
+    document.dispatchEvent(new CustomEvent('show-state', { detail: search }));
+    return true;
+  }, asked);
+  if (!stands) await page.goto(`states/index.html${asked}`);
   await page.waitForFunction((id) => document.documentElement.dataset['ready'] === id, state);
   await page.evaluate(() => document.fonts.ready);
 }

@@ -1,14 +1,7 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { type Download, expect, type Page, test } from '@playwright/test';
+import { axeFindsNothing } from './axe-faults.ts';
 import { storyNamed, tap, walkInterview } from './walk.ts';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
-async function clean(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
-}
 
 async function openShop(page: Page, first: boolean): Promise<void> {
   await tap(page.locator('[data-act="staff"]'));
@@ -75,7 +68,7 @@ test('a list with three bad lines is looked at, swapped in and still there; a bo
   await expect(findings.nth(1)).toContainText('Line 8, column “drop (mm)”: “99”');
   await expect(findings.nth(2)).toContainText('Line 9, column “us men”: “9. Okt”');
   await expect(page.locator('.offer h2')).toBeFocused();
-  await clean(page);
+  await axeFindsNothing(page);
   await expect(page.locator('.as-of')).toHaveText(before ?? '');
   const saving = page.waitForEvent('download');
   await tap(page.getByRole('button', { name: 'All findings as CSV' }));
@@ -148,7 +141,7 @@ test('one file takes stock and marks to a second tablet; a file that is none lea
   await expect(other.locator('.as-of')).toContainText(/5 Modelle · 4 Kartons/);
   await other.locator('lw-stock-boxes input[name="place"]').fill('A2');
   await expect(other.locator('[data-box="b1"] .here')).toContainText('Nicht im Regal');
-  await clean(other);
+  await axeFindsNothing(other);
   await tablet.close();
 });
 
@@ -159,10 +152,10 @@ test('the shop sets itself up: what is wrong is pointed out, what is saved count
   await openShop(page, true);
   await tap(page.locator('[data-place="measuring"]'));
   await expect(page.locator('.measuring h1')).toBeFocused();
-  await clean(page);
+  await axeFindsNothing(page);
   await tap(page.locator('[data-place="lacks"]'));
   await expect(page.locator('lw-shop-lacks h1')).toBeFocused();
-  await clean(page);
+  await axeFindsNothing(page);
   await tap(page.locator('[data-place="settings"]'));
   await page.locator('.formats label').first().waitFor();
   await expect(page.locator('.ticks')).toContainText(['not read by a native speaker yet', 'Ramp']);
@@ -171,7 +164,7 @@ test('the shop sets itself up: what is wrong is pointed out, what is saved count
   await tap(page.locator('[data-act="save"]'));
   await expect(page.locator('input[name="warning"]')).toBeFocused();
   await expect(page.locator('#wrong-warning')).toContainText('from 20 to 120');
-  await clean(page);
+  await axeFindsNothing(page);
   await page.locator('input[name="warning"]').fill('25');
   await page.locator('input[name="languages"][value="de"]').uncheck();
   await page.locator('input[name="demo"]').uncheck();

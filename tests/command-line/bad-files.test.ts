@@ -109,9 +109,9 @@ describe('a shop file that is wrong', () => {
 });
 
 describe('content that is wrong', () => {
-  let house: ReturnType<typeof secondHouse>;
-  beforeAll(() => {
-    house = secondHouse(own.at('house'));
+  let house: Awaited<ReturnType<typeof secondHouse>>;
+  beforeAll(async () => {
+    house = await secondHouse(own.at('house'));
   });
 
   it.each([
@@ -132,7 +132,7 @@ describe('content that is wrong', () => {
     ['an activity', 'flows/fitting/activities.json', swap(/"uses": ?\[[^\]]*\]/, '"uses": {"length": {}}')],
   ])('%s in %s: named with file and line, exit 1, nothing written', async (_, path, change) => {
     const mend = house.spoil(path, change);
-    const { code, out, err } = await house.command('card', STORY, '--stock', STOCK, '--out', 'cards');
+    const { code, out, err } = await house.command('card', STORY, '--stock', STOCK, '--out', own.at('house/cards'));
     mend();
     expect([code, out], err).toEqual([1, '']);
     expect(err).toMatch(named(path.split('/').at(-1) ?? ''));
@@ -142,7 +142,16 @@ describe('content that is wrong', () => {
 
   it('a language half translated: the sentence that is missing, and nothing written', async () => {
     const mend = house.spoil('flows/words/de/card.json', swap(/[\s\S]+/, '{"card": {}}'));
-    const { code, err } = await house.command('card', STORY, '--stock', STOCK, '--out', 'cards', '--language', 'de');
+    const { code, err } = await house.command(
+      'card',
+      STORY,
+      '--stock',
+      STOCK,
+      '--out',
+      own.at('house/cards'),
+      '--language',
+      'de',
+    );
     mend();
     expect(code).toBe(1);
     expect(err).toMatch(/words\/de: The words “card\.[\w.-]+” are missing in this language/);

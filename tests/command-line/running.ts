@@ -1,4 +1,3 @@
-import { execFile } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -12,9 +11,11 @@ export interface Ended {
 }
 
 /** Runs a command as `npm run -s fit -- …` does. */
-export async function command(...args: readonly string[]): Promise<Ended> {
+export const command = (...args: readonly string[]): Promise<Ended> => ended(run, args);
+
+async function ended(by: typeof run, args: readonly string[]): Promise<Ended> {
   let [out, err] = ['', ''];
-  const code = await run(args, {
+  const code = await by(args, {
     out: (text) => {
       out += text;
     },
@@ -44,26 +45,19 @@ export function spoilt(path: string, target: string, change: (text: string) => s
   return target;
 }
 
-/** A second house beside this one, in which a file of the content can be spoilt; its commands run as a process. */
-export function secondHouse(folder: string) {
+/** A second house beside this one, in which a file of the content can be spoilt; its commands are its own. */
+export async function secondHouse(folder: string) {
   mkdirSync(folder, { recursive: true });
   for (const part of ['src', 'flows', 'print-templates', 'demo', 'package.json', 'tsconfig.json'])
     cpSync(part, join(folder, part), { recursive: true });
   symlinkSync(join(process.cwd(), 'node_modules'), join(folder, 'node_modules'));
+  const own: { readonly run: typeof run } = await import(join(folder, 'src/command-line/run.ts'));
   return {
     spoil: (path: string, change: (text: string) => string) => {
-      const own = join(folder, path);
-      spoilt(path, own, change);
-      return () => cpSync(path, own);
+      const file = join(folder, path);
+      spoilt(path, file, change);
+      return () => cpSync(path, file);
     },
-    command: (...args: readonly string[]): Promise<Ended> =>
-      new Promise((done) => {
-        const child = execFile(
-          process.execPath,
-          ['--import', 'tsx', 'src/command-line/fit.ts', ...args],
-          { cwd: folder },
-          (_, out, err) => done({ code: child.exitCode ?? -1, out, err }),
-        );
-      }),
+    command: (...args: readonly string[]): Promise<Ended> => ended(own.run, args),
   };
 }
