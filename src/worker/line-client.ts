@@ -28,6 +28,8 @@ function plain(worker: Worker): LineClient {
     openStock: (served) => remote.openStock(served),
     offerStock: (file, asOf, progress) => remote.offerStock(file, asOf, progress && proxy(progress)),
     swapStock: () => remote.swapStock(),
+    stockBefore: () => remote.stockBefore(),
+    backToStockBefore: () => remote.backToStockBefore(),
     leaveStock: () => remote.leaveStock(),
     findingsList: (language, style) => remote.findingsList(language, style),
     stockSummary: () => remote.stockSummary(),

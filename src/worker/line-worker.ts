@@ -95,6 +95,8 @@ const service: LineService = {
   openStock: (served) => keeper.open(() => servedList(served)),
   offerStock: (file, asOf, progress) => keeper.offer(file, asOf, progress),
   swapStock: () => keeper.swap(),
+  stockBefore: () => keeper.before(),
+  backToStockBefore: () => keeper.back(),
   leaveStock: () => keeper.leave(),
   findingsList: async (language, style) => findingsList(keeper.findings, await wordsIn(language), style),
   stockSummary: () => keeper.summary(),

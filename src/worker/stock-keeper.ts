@@ -90,11 +90,38 @@ export class StockKeeper {
   async swap(): Promise<{ readonly stock: StockSummary; readonly marks: readonly BoxMark[] }> {
     const offered = this.#offer?.value;
     if (!offered) throw new Error('Nothing was offered');
-    // Kept first: what cannot be kept is not used either, so that a reload never brings another stock.
-    await (await this.#store).put('stock', 'stock', offered.stock);
-    this.#stock = offered.stock;
+    const stock = await this.#use(offered.stock);
     this.#offer = undefined;
-    return { stock: summaryOf(offered.stock), marks: offered.marks };
+    return { stock, marks: offered.marks };
+  }
+
+  /** The stock that the last swap, or the last way back, put aside. */
+  async before(): Promise<StockSummary | undefined> {
+    const before = await this.#putAside();
+    return before && summaryOf(before);
+  }
+
+  /** Takes the stock put aside into use again, and puts the present one aside. Throws where there is none. */
+  async back(): Promise<StockSummary> {
+    const before = await this.#putAside();
+    if (!before) throw new Error('No stock was put aside');
+    return this.#use(before);
+  }
+
+  async #putAside(): Promise<Stock | undefined> {
+    const kept = await (await this.#store).get<Stock>('stock', 'before').catch(() => undefined);
+    return isStock(kept) ? kept : undefined;
+  }
+
+  async #use(next: Stock): Promise<StockSummary> {
+    const store = await this.#store;
+    // Kept first: what cannot be kept is not used either, so that a reload never brings another stock.
+    await store.put('stock', 'stock', next);
+    const before = this.#stock;
+    this.#stock = next;
+    // Without room for both there is no way back: an older one would be the wrong one.
+    if (before) await store.put('stock', 'before', before).catch(() => store.delete('stock', 'before'));
+    return summaryOf(next);
   }
 
   leave(): void {

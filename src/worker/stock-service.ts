@@ -67,6 +67,10 @@ export interface StockService {
   offerStock(file: Blob, asOf: string, progress?: (share: number) => void): Promise<StockOffer>;
   /** Puts the file last offered in the place of the stock, and keeps it; the marks that came with a copy. Throws when it could not be kept: the stock is then as it was. */
   swapStock(): Promise<{ readonly stock: StockSummary; readonly marks: readonly BoxMark[] }>;
+  /** The stock that the last swap put aside, if it could be kept. */
+  stockBefore(): Promise<StockSummary | undefined>;
+  /** Uses that one again; the present one is put aside in its place. */
+  backToStockBefore(): Promise<StockSummary>;
   /** Lets go of the file last offered. */
   leaveStock(): void | Promise<void>;
   /** Every finding of the file last offered, as a list in one language. */

@@ -136,8 +136,11 @@ test('a pair that stays in the shop after all stays on the shelf', async ({ page
   expect(await pairNames(page, GLANCE)).toEqual(before);
 });
 
-test('a forgotten PIN is set anew only after every visit was wiped, and that is said before', async ({ page }) => {
+test('a forgotten PIN is set anew only after a minute and after every visit was wiped, and that is said before', async ({
+  page,
+}) => {
   test.setTimeout(90_000);
+  await page.clock.install();
   await openTicket(page);
   await lockAndReturn(page);
   const button = (name: string) => page.getByRole('button', { name, exact: true });
@@ -148,6 +151,9 @@ test('a forgotten PIN is set anew only after every visit was wiped, and that is 
   await expect(page.locator('.ticket-row, lw-ticket')).not.toHaveCount(0);
   await lockAndReturn(page);
   await tap(button(en.pin.forgot));
+  await page.clock.runFor(55_000);
+  await expect(button(en.pin.forgetYes)).toBeDisabled();
+  await page.clock.runFor(6_000);
   await tap(button(en.pin.forgetYes));
   await expect(page.locator('lw-pin h1')).toHaveText(en.pin.setTitle);
   await givePin(page, '97531');

@@ -2,9 +2,13 @@ import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 
-/** Where a Chromium usually stands. `CHROMIUM` in the environment goes first. */
+/**
+ * Where a Chromium usually stands. `CHROMIUM` in the environment goes first; then the build without a window, which
+ * draws pages with the same engine and takes half the time, since it has no frame, menus and bubbles to keep ready.
+ */
 const USUAL = [
   process.env['CHROMIUM'],
+  '/usr/bin/chromium-headless-shell',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -28,7 +32,7 @@ export function findBrowser(): string {
   if (asRoot && existsSync('/usr/bin/apt-get')) {
     try {
       execFileSync('apt-get', ['update', '-qq'], quiet);
-      execFileSync('apt-get', ['install', '-y', '-qq', 'chromium'], quiet);
+      execFileSync('apt-get', ['install', '-y', '-qq', 'chromium-headless-shell'], quiet);
     } catch {}
   }
   if (!present()) {
@@ -39,7 +43,7 @@ export function findBrowser(): string {
   const installed = present();
   if (installed) return installed;
   throw new Error(
-    'No Chromium was found and none could be installed. Install one (Debian: apt-get install chromium), or set CHROMIUM to its path.',
+    'No Chromium was found and none could be installed. Install one (Debian: apt-get install chromium-headless-shell), or set CHROMIUM to its path.',
   );
 }
 

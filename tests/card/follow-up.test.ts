@@ -26,11 +26,12 @@ it.each(COPIES)('the final card, %s’s copy, is about the pair that was chosen,
     second: first.shoe.id,
   } as const;
   const text = textOf(sampleFacts(STORY, copy, { choice }), sampleWords('en'));
-  expect(text.title).toBe(`Your pair: ${second.shoe.name}`);
+  const own = copy === 'customer';
+  expect(text.title).toBe(`${own ? 'Your' : 'Chosen'} pair: ${second.shoe.name}`);
   // A fitter reads of it under the decision.
   const said = [...text.lead, ...(text.bench?.decision.items ?? [])].join(' ');
   expect(said).toContain(`Second choice: ${first.shoe.name}`);
-  expect(text.fetch.heading).toBe('Your box');
+  expect(text.fetch.heading).toBe(own ? 'Your box' : 'Chosen box');
   expect(text.fetch.boxes.map(({ name }) => name)).toEqual([second.shoe.name]);
   expect([text.tasks.gentle, text.tasks.moving, text.notes.choices]).toEqual([[], [], []]);
 });

@@ -83,6 +83,34 @@ describe('a list offered', () => {
     expect(await later.open(nothing)).toEqual({ asOf: NOW, shoes: 1, boxes: 1 });
   });
 
+  it('leaves the stock before it within reach, there and back, also after a new start', async () => {
+    const { store, keeper } = await holdingToy();
+    expect(await keeper.before()).toBeUndefined();
+    await keeper.offer(file(HEADER, 'fern,Fern,f40,40,1\n'), NOW);
+    await keeper.swap();
+    expect(await keeper.before()).toEqual({ asOf: TOY.asOf, shoes: 2, boxes: 3 });
+    const later = keeperOn(store);
+    await later.open(nothing);
+    expect(await later.back()).toEqual({ asOf: TOY.asOf, shoes: 2, boxes: 3 });
+    expect([(await later.before())?.boxes, later.today().boxes.length]).toEqual([1, 3]);
+    await later.back();
+    expect([later.summary()?.boxes, (await later.before())?.boxes]).toEqual([1, 3]);
+  });
+
+  it('for which there is no room beside the old one is used, and no older stock is offered in its place', async () => {
+    const store = memoryStore();
+    await store.put('stock', 'stock', TOY);
+    await store.put('stock', 'before', { ...TOY, boxes: [] });
+    const put: Store['put'] = (area, key, value) =>
+      key === 'before' ? Promise.reject(new DOMException('', 'QuotaExceededError')) : store.put(area, key, value);
+    const keeper = keeperOn({ ...store, put });
+    await keeper.open(nothing);
+    await keeper.offer(file(HEADER, 'fern,Fern,f40,40,1\n'), NOW);
+    expect((await keeper.swap()).stock.boxes).toBe(1);
+    expect(await keeper.before()).toBeUndefined();
+    await expect(keeper.back()).rejects.toThrow('put aside');
+  });
+
   it('can be left, and is then gone', async () => {
     const { keeper } = await holdingToy();
     await keeper.offer(file(HEADER, 'fern,Fern,f40,40,1\n'), NOW);

@@ -1,6 +1,7 @@
 import type { Words } from '../../words/words.ts';
 import type { CardFacts } from '../card.ts';
 import type { HeadText } from './card-text.ts';
+import { saidTo } from './said-to.ts';
 
 /** Who, where, when: shop, ticket, date, and how old the stock list is. */
 export function headText(facts: CardFacts, words: Words): HeadText {
@@ -11,7 +12,7 @@ export function headText(facts: CardFacts, words: Words): HeadText {
     address: shop.address,
     ...(shop.openingLine ? { opening: shop.openingLine } : {}),
     ...(shop.logo ? { logo: shop.logo } : {}),
-    ticketSays: words.say('card.head.ticket'),
+    ticketSays: words.say(saidTo(facts, 'card.head.ticket')),
     ticket: facts.ticket,
     date: words.date(facts.date),
     stock: words.say('card.head.stock', { when: stockTime(facts, words) }),

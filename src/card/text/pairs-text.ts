@@ -5,6 +5,7 @@ import type { CardFacts, CardLineUp, CardPair } from '../card.ts';
 import { labelsOf, widthOf } from './box-text.ts';
 import type { FetchBox, FetchText, LineUpText, PairText } from './card-text.ts';
 import { mustText } from './must-text.ts';
+import { saidTo } from './said-to.ts';
 
 /** The boxes to fetch, a row for each pair, in the order of their letters. */
 export function fetchText(facts: CardFacts, words: Words): FetchText {
@@ -14,7 +15,7 @@ export function fetchText(facts: CardFacts, words: Words): FetchText {
     .filter((pair) => !seen.has(pair.letter) && seen.add(pair.letter))
     .filter(({ shoe }) => !facts.chosen || shoe === facts.chosen.shoe);
   return {
-    heading: words.say(facts.chosen ? 'card.fetch.chosen' : 'card.fetch.heading'),
+    heading: words.say(facts.chosen ? saidTo(facts, 'card.fetch.chosen') : 'card.fetch.heading'),
     none: words.say('card.fetch.none'),
     boxes: pairs.flatMap((pair) => fetchBox(pair, words)),
   };
@@ -121,7 +122,8 @@ function pairText(pair: CardPair, facts: CardFacts, words: Words): PairText {
 }
 
 /** Before the decision, why a pair is in the line-up; after it, what became of it. */
-function partKey({ shoe, part }: CardPair, { chosen }: CardFacts): string {
+function partKey({ shoe, part }: CardPair, facts: CardFacts): string {
+  const { chosen } = facts;
   if (!chosen) return `part.${part}`;
-  return shoe === chosen.shoe ? 'card.pair.chosen' : 'card.pair.second';
+  return shoe === chosen.shoe ? saidTo(facts, 'card.pair.chosen') : 'card.pair.second';
 }

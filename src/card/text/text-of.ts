@@ -10,6 +10,7 @@ import { easeInText } from './ease-in-text.ts';
 import { headText } from './head-text.ts';
 import { mustText } from './must-text.ts';
 import { fetchText, lineUpsText, surenessKey } from './pairs-text.ts';
+import { saidTo } from './said-to.ts';
 import { sizeSaid, sizeText } from './size-text.ts';
 import { stripsText } from './strips-text.ts';
 import { tasksText } from './tasks-text.ts';
@@ -75,7 +76,7 @@ function citing(sources: readonly { readonly id: string }[]): Cite {
 
 function title(facts: CardFacts, pairs: number, words: Words): string {
   const chosen = pairNamed(facts, facts.chosen?.shoe);
-  if (chosen) return words.say('card.title.chosen', { name: chosen });
+  if (chosen) return words.say(saidTo(facts, 'card.title.chosen'), { name: chosen });
   if (facts.outcome !== 'shortlist') return words.say(`card.title.${facts.outcome}`);
   const size = facts.justSize ? facts.size?.calculated[0] : undefined;
   if (size && pairs > 0) return words.say('card.title.size', { size: sizeSaid(size, words) });

@@ -6,6 +6,12 @@ import type { Words } from '../../words/words.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { canKeepPin, derivePin, freshSalt } from './derive-pin.ts';
 
+/**
+ * A forgotten PIN costs every visit on the tablet, and the way to it lies open to whoever stands there: seconds before
+ * it can be taken. Our choice: long for a child who taps about, short for a shop.
+ */
+const FORGET_AFTER = 60;
+
 /** The way in: the shop's PIN and the fitter's initials, once a shift. The first to come sets the PIN. */
 @customElement('lw-pin')
 export class PinScreen extends LightElement {
@@ -17,9 +23,11 @@ export class PinScreen extends LightElement {
   @state() private first: boolean | undefined;
   @state() private working = false;
   @state() private finding = '';
-  @state() private forgetting = false;
+  /** Seconds until the PIN may be forgotten; nothing where nobody asked. */
+  @state() private forgetIn: number | undefined;
   @state() private waitUntil = 0;
   private ticking: ReturnType<typeof setInterval> | undefined;
+  private forgetTicking: ReturnType<typeof setInterval> | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -30,6 +38,7 @@ export class PinScreen extends LightElement {
 
   override disconnectedCallback(): void {
     clearInterval(this.ticking);
+    clearInterval(this.forgetTicking);
     super.disconnectedCallback();
   }
 
@@ -93,9 +102,22 @@ export class PinScreen extends LightElement {
     void this.updateComplete.then(() => this.querySelector<HTMLInputElement>('input[name="pin"]')?.select());
   }
 
+  private askForget(): void {
+    this.forgetIn = FORGET_AFTER;
+    this.forgetTicking = setInterval(() => {
+      this.forgetIn = Math.max(0, (this.forgetIn ?? 0) - 1);
+      if (this.forgetIn === 0) clearInterval(this.forgetTicking);
+    }, 1000);
+  }
+
+  private keep(): void {
+    clearInterval(this.forgetTicking);
+    this.forgetIn = undefined;
+  }
+
   private async forget(): Promise<void> {
     await forgetPin(this.store);
-    this.forgetting = false;
+    this.keep();
     this.first = true;
     this.finding = '';
     this.waitUntil = 0;
@@ -170,15 +192,17 @@ export class PinScreen extends LightElement {
   }
 
   private recovery() {
-    if (!this.forgetting) {
-      return html`<button type="button" class="link" @click=${() => (this.forgetting = true)}>${this.say('forgot')}</button>`;
+    const left = this.forgetIn;
+    if (left === undefined) {
+      return html`<button type="button" class="link" @click=${() => this.askForget()}>${this.say('forgot')}</button>`;
     }
-    return html`<section class="said" role="status">
+    return html`<section class="said">
       <div>
-        <p>${this.say('forgetWarning')}</p>
+        <p role="status">${this.say('forgetWarning')}</p>
+        ${left > 0 ? html`<p data-left=${left}>${this.say('forgetWait', { left })}</p>` : nothing}
         <div class="foot">
-          <button type="button" class="button" @click=${this.forget}>${this.say('forgetYes')}</button>
-          <button type="button" class="button main" @click=${() => (this.forgetting = false)}>${this.say('forgetNo')}</button>
+          <button type="button" class="button" data-act="forget" ?disabled=${left > 0} @click=${() => this.forget()}>${this.say('forgetYes')}</button>
+          <button type="button" class="button main" @click=${() => this.keep()}>${this.say('forgetNo')}</button>
         </div>
       </div>
     </section>`;

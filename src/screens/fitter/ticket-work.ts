@@ -133,6 +133,7 @@ export class TicketWork extends LightElement {
         ${work && ticket ? this.glance(ticket, work) : nothing}
       </div>
       ${ticket && !ticket.handed ? html`<p class="soft not-handed">${say('ticket.notHanded', { hold: say(`hold.${ticket.visit.hold ?? 'skipped'}`) })}</p>` : nothing}
+      ${ticket?.bench?.code && !ticket.visit.observation.feet ? html`<p class="soft from-card">${say('ticket.fromCard')}</p>` : nothing}
       ${this.note()}
       ${
         work && ticket

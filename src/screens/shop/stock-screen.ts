@@ -25,6 +25,8 @@ export class StockScreen extends LightElement {
   @property({ attribute: false }) line!: LineClient;
 
   @state() private stock: StockSummary | undefined;
+  /** The one that the last swap put aside. */
+  @state() private putAside: StockSummary | undefined;
   @state() private marks: readonly BoxMark[] = [];
   @state() private noteCode = '';
   /** Raised when boxes may look different. */
@@ -37,6 +39,7 @@ export class StockScreen extends LightElement {
 
   private async look(): Promise<void> {
     this.stock = await this.line.stockSummary();
+    this.putAside = await this.line.stockBefore();
     await this.use(await marksOn(this.store, dayOf(new Date())).catch(() => []));
   }
 
@@ -50,12 +53,26 @@ export class StockScreen extends LightElement {
     this.dispatchEvent(new CustomEvent('stock-changed', { bubbles: true }));
   }
 
-  private async swap(): Promise<void> {
-    try {
+  private readonly swap = () =>
+    this.change('swapped', async () => {
       const { stock, marks } = await this.line.swapStock();
       this.stock = stock;
-      await this.use(await addMarks(this.store, marks, dayOf(new Date())));
-      this.noteCode = this.store.lasting ? 'swapped' : 'not-lasting';
+      return addMarks(this.store, marks, dayOf(new Date()));
+    });
+
+  private readonly goBack = () =>
+    this.change('back', async () => {
+      this.stock = await this.line.backToStockBefore();
+      return this.marks;
+    });
+
+  /** Another list comes into use, with the marks that count for it. */
+  private async change(note: 'swapped' | 'back', taken: () => Promise<readonly BoxMark[]>): Promise<void> {
+    try {
+      const marks = await taken();
+      this.putAside = await this.line.stockBefore();
+      await this.use(marks);
+      this.noteCode = this.store.lasting ? note : 'not-lasting';
       this.tell();
     } catch (reason) {
       console.error(reason);
@@ -91,6 +108,13 @@ export class StockScreen extends LightElement {
     return this.words.say(`shop.stock.${key}`, data);
   }
 
+  private wayBack({ asOf, shoes }: StockSummary) {
+    const data = { time: momentText(asOf, this.words), models: countText(this.words, 'stock.models', shoes) };
+    return html`<div class="line">
+      <button type="button" class="button" data-act="stock-before" @click=${this.goBack}>${this.say('before', data)}</button>
+    </div>`;
+  }
+
   protected override render() {
     const { words, stock } = this;
     return html`<div class="head">
@@ -105,11 +129,12 @@ export class StockScreen extends LightElement {
         </p>
         ${this.store.lasting ? nothing : html`<p class="said">${this.say('not-lasting')}</p>`}
         ${this.noteCode ? html`<p class="said" role="status">${this.say(this.noteCode)}</p>` : nothing}
+        ${this.putAside ? this.wayBack(this.putAside) : nothing}
       </div>
       <lw-stock-load
         .words=${words}
         .line=${this.line}
-        @swap=${() => this.swap()}
+        @swap=${this.swap}
         @left=${() => (this.noteCode = 'left')}
         @offered=${() => (this.noteCode = '')}
       ></lw-stock-load>
