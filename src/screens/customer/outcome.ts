@@ -221,15 +221,15 @@ export class Outcome extends LightElement {
         <h1 id="ask" tabindex="-1">${this.say('cardTitle')}</h1>
         <p class="lead">${this.say(this.facts?.outcome === 'refer' ? 'cardLeadRefer' : 'cardLead')}</p>
       </div>
-      <div class="foot">
+      <div class="foot card-acts">
         ${this.button('print', () => printPage(this.twin), true)}
         ${drawable ? this.button('save', () => this.save()) : nothing}
         ${drawable && canSharePdf() ? this.button('share', () => this.share()) : nothing}
         ${this.button('hand', () => this.askHand())}${this.button('done', () => this.go('handed'))}
+        ${this.button('back', () => this.go('result'))}
         <p role="status">${this.saying && this.say(this.saying)}</p>
       </div>
-      <iframe class="twin" title=${this.say('preview')} src=${blobOf(this.twin)} sandbox="allow-same-origin" @load=${whole}></iframe>
-      <div class="foot">${this.button('back', () => this.go('result'))}</div>`;
+      <iframe class="twin" title=${this.say('preview')} src=${blobOf(this.twin)} sandbox="allow-same-origin" @load=${whole}></iframe>`;
   }
 
   private hand(): void {
