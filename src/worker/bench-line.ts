@@ -1,11 +1,13 @@
 import type { Knowledge } from '../flow/knowledge.ts';
 import { type Line, lineOf } from '../pipeline.ts';
 import { type Why, whyOf } from '../profile/why.ts';
+import { boxesInSize } from '../shortlist/boxes-in-size.ts';
 import { partsOf } from '../shortlist/parts-of.ts';
 import { type PulledIn, pullIn } from '../shortlist/pull-in.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
+import type { SizeAdvice } from '../sizing/advice.ts';
 import { fitBox } from '../sizing/box-fit.ts';
-import type { Shoe, Stock } from '../stock/shoe.ts';
+import type { Box, Shoe, Stock } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 
 /** What the bench asks of the line: a visit, the pairs the fitter set aside, and those pulled in by hand. */
@@ -31,8 +33,8 @@ export interface BenchLine {
   readonly letters: readonly string[];
 }
 
-/** A model found by its name. */
-export type FoundShoe = Pick<Shoe, 'id' | 'name' | 'shelf' | 'use'>;
+/** A model found by its name, with the box to fetch of it; none where no box in the size is on hand. */
+export type FoundShoe = Pick<Shoe, 'id' | 'name' | 'shelf' | 'use'> & { readonly box?: Box };
 
 /** The line for the bench. What was set aside is out of the running, so that the next best moves up. */
 export function benchLine(order: BenchOrder, knowledge: Knowledge, stock: Stock, seed: number): BenchLine {
@@ -61,15 +63,19 @@ export function benchLine(order: BenchOrder, knowledge: Knowledge, stock: Stock,
 }
 
 /** Models whose name holds what was typed, whatever its case; those that begin with it first. At most a dozen. */
-export function shoesNamed(typed: string, stock: Stock): readonly FoundShoe[] {
+export function shoesNamed(typed: string, size: SizeAdvice, stock: Stock): readonly FoundShoe[] {
   const wanted = typed.trim().toLocaleLowerCase();
   if (wanted === '') return [];
   const at = (name: string): number => name.toLocaleLowerCase().indexOf(wanted);
-  return stock.shoes
+  const shoes = stock.shoes
     .filter(({ name }) => at(name) >= 0)
     .sort((a, b) => Number(at(a.name) > 0) - Number(at(b.name) > 0) || a.name.localeCompare(b.name))
-    .slice(0, MOST_FOUND)
-    .map(({ id, name, shelf, use }) => ({ id, name, shelf, use }));
+    .slice(0, MOST_FOUND);
+  const inSize = boxesInSize({ ...stock, shoes }, size);
+  return shoes.map(({ id, name, shelf, use }) => {
+    const [fit] = inSize.get(id) ?? [];
+    return { id, name, shelf, use, ...(fit && { box: fit.box }) };
+  });
 }
 const MOST_FOUND = 12;
 

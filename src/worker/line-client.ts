@@ -44,7 +44,7 @@ function plain(worker: Worker): LineClient {
     warm: (language) => remote.warm(language),
     useMarks: (marks, date) => remote.useMarks(marks, date),
     bench: (order) => remote.bench(order),
-    findShoes: (text) => remote.findShoes(text),
+    findShoes: (text, size) => remote.findShoes(text, size),
     boxesOf: (shoe) => remote.boxesOf(shoe),
   };
 }

@@ -1,6 +1,7 @@
 import type { CardFacts, Copy } from '../card/card.ts';
 import type { Shop } from '../card/shop.ts';
 import type { Line } from '../pipeline.ts';
+import type { SizeAdvice } from '../sizing/advice.ts';
 import type { Box } from '../stock/shoe.ts';
 import type { BoxMark } from '../stock/today.ts';
 import type { Hold, Visit } from '../visit/visit.ts';
@@ -35,7 +36,7 @@ export interface LineService extends StockService {
   /** The line with its reasons, less what was set aside, and with what was pulled in. */
   bench(order: BenchOrder): BenchLine | Promise<BenchLine>;
   /** Models by a part of their name. */
-  findShoes(typed: string): readonly FoundShoe[] | Promise<readonly FoundShoe[]>;
+  findShoes(typed: string, size: SizeAdvice): readonly FoundShoe[] | Promise<readonly FoundShoe[]>;
   /** Every box of a model, as it stands today. */
   boxesOf(shoe: string): readonly Box[] | Promise<readonly Box[]>;
   /** What the card says, as codes and figures; screens put the words to it. */

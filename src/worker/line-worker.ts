@@ -106,7 +106,7 @@ const service: LineService = {
   stockCopy: () => keeper.copy(),
   useMarks: (marks, date) => keeper.useMarks(marks, date),
   bench: (order) => benchLine(order, knowledge, inStock(), SEED),
-  findShoes: (typed) => shoesNamed(typed, inStock()),
+  findShoes: (typed, size) => shoesNamed(typed, size, inStock()),
   boxesOf: (shoe) => inStock().boxes.filter((box) => box.shoe === shoe),
   fit: (visit, seed) => lineOf(visit, knowledge, inStock(), seed),
   facts: (order) => {

@@ -89,7 +89,7 @@ export class LineUpPanel extends LightElement {
   }
 
   private async search(typed: string): Promise<void> {
-    this.found = typed.trim() === '' ? undefined : await this.line.findShoes(typed);
+    this.found = typed.trim() === '' ? undefined : await this.line.findShoes(typed, this.work.line.profile.size);
   }
 
   private compare(shoe: string, on: boolean): void {
@@ -263,7 +263,13 @@ export class LineUpPanel extends LightElement {
       /></label>
       ${found ? html`<p role="status" class="soft">${this.words.say('screen.found', { count: found.length })}</p>` : nothing}
       <ul class="more">
-        ${(found ?? []).map(({ id, name }) => html`<li>${name} ${this.pullButton(id, name)}</li>`)}
+        ${(found ?? []).map(
+          ({ id, name, box }) => html`<li>
+            <span>${name}</span>
+            <span class="soft">${box ? apart(boxSaid(box, this.first, this.words)) : this.say('noBoxInSize')}</span>
+            ${this.pullButton(id, name)}
+          </li>`,
+        )}
       </ul>
     </section>`;
   }

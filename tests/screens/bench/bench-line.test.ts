@@ -150,10 +150,24 @@ describe('the decided visit', () => {
 });
 
 describe('a model looked for by name', () => {
+  const sizeNow = () => bench().line.profile.size;
+
   it('is found by any part of it, whatever the case, and nothing is found for nothing', () => {
     const name = stock.shoes[5]?.name ?? '';
-    expect(shoesNamed(name.slice(1, 6).toUpperCase(), stock).map((shoe) => shoe.name)).toContain(name);
-    expect(shoesNamed('  ', stock)).toEqual([]);
-    expect(shoesNamed('e', stock).length).toBeLessThanOrEqual(12);
+    expect(shoesNamed(name.slice(1, 6).toUpperCase(), sizeNow(), stock).map((shoe) => shoe.name)).toContain(name);
+    expect(shoesNamed('  ', sizeNow(), stock)).toEqual([]);
+    expect(shoesNamed('e', sizeNow(), stock).length).toBeLessThanOrEqual(12);
+  });
+
+  it('comes with the box that would be fetched of it, and with none where none is in the size', () => {
+    const found = shoesNamed('e', sizeNow(), stock);
+    const fetched = found.map(({ id }) => {
+      const order = { visit, aside: [], pulledIn: [id] };
+      const { pulledIn, line } = benchLine(order, knowledge, stock, 1);
+      const shown = line.shortlist.lineUps.flatMap(({ entries }) => entries);
+      return [...pulledIn.map(({ entry }) => entry), ...shown].find(({ shoe }) => shoe.id === id)?.boxes[0]?.box.id;
+    });
+    expect(found.map(({ box }) => box?.id)).toEqual(fetched);
+    expect(new Set(fetched.map((id) => id === undefined)).size).toBe(2);
   });
 });
