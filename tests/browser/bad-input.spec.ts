@@ -87,7 +87,7 @@ test('a size that is rare at the age told is asked about once more, and one tap 
 }) => {
   for (const [name, kept] of [
     ['Yes: EU 20.5', { value: 20.5, unit: 'eu' }],
-    ['No: cm 20.5', { value: 20.5, unit: 'cm' }],
+    ['No: 20.5 cm', { value: 20.5, unit: 'cm' }],
   ] as const) {
     await openState(page, 'size-rare-at-age');
     await expect(page.getByRole('alert')).toHaveText('“EU 20.5” is rare at this age. Is it right?');

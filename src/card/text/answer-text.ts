@@ -3,6 +3,7 @@ import type { Question } from '../../flow/format.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import { optionLabel } from './option-label.ts';
+import { sizeInUnit } from './size-in-unit.ts';
 
 /** An answer as a person would say it, for review and the bench. */
 export function answerText(question: Question, answer: Answer, words: Words): string {
@@ -19,7 +20,7 @@ export function answerText(question: Question, answer: Answer, words: Words): st
     case 'number': {
       if (answer === 'not-sure') return words.say('screen.notSure');
       const { value, unit } = answer as Quantity;
-      return `${words.say(`unit.${unit}`)} ${sizeText(value, words)}`;
+      return sizeInUnit(sizeText(value, words), unit, words);
     }
     case 'shares':
       return join(

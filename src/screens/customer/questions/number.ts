@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Quantity } from '../../../flow/answers.ts';
 import type { NumberQuestion } from '../../../flow/format.ts';
+import { sizeInUnit } from '../../../card/text/size-in-unit.ts';
 import { QuestionElement } from './question-element.ts';
 import { rareSize } from './rare-size.ts';
 import { readTyped, type TypedFinding } from './read-typed.ts';
@@ -35,7 +36,7 @@ export class NumberQuestionElement extends QuestionElement<NumberQuestion> {
   }
 
   private sizeText({ value, unit }: Quantity): string {
-    return `${this.words.say(`unit.${unit}`)} ${this.words.number(value)}`;
+    return sizeInUnit(this.words.number(value), unit, this.words);
   }
 
   /** Takes a size, unit and all, in one tap: what was typed, or what was probably meant. */
