@@ -102,7 +102,8 @@ function reasonText({ rule, grade, source }: BenchReason, cite: Cite, words: Wor
 function fromText(from: string, words: Words): string {
   const [question = from, part] = from.split(':');
   if (question === 'observation') return words.say('card.bench.observation');
-  const ask = words.has(`question.${question}.ask`) ? `“${words.say(`question.${question}.ask`)}”` : question;
+  const asked = `question.${question}.ask`;
+  const ask = words.has(asked) ? words.say('card.bench.quoted', { text: words.say(asked) }) : question;
   const of =
     part && ['region', 'option'].map((kind) => `question.${question}.${kind}.${part}`).find((k) => words.has(k));
   return of ? `${ask}: ${words.say(of)}` : ask;

@@ -158,8 +158,10 @@ export class Kiosk extends LightElement {
   /** The language goes with the draft, also where no answer follows. */
   private async speak(language: string): Promise<void> {
     await this.spoken.speak(language);
+    await this.keeper?.respeak();
     const context = this.interview.actor?.getSnapshot().context;
     if (context) this.keeper?.save(context);
+    this.requestUpdate();
   }
 
   private begin(from: InterviewState): void {

@@ -6,6 +6,7 @@ import { DraftKeeper } from '../../storage/draft.ts';
 import type { Store } from '../../storage/store.ts';
 import { nextTicket, putTicket, type Spoken, type Ticket, ticketWord } from '../../storage/tickets.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { rightToLeft } from '../../words/right-to-left.ts';
 import { dayOf } from '../fitter/day.ts';
 
 export type TicketName = Pick<Ticket, 'word' | 'number'>;
@@ -88,6 +89,17 @@ export class VisitKeeper {
     this.#ticket = await nextTicket(this.#store, dayOf(new Date(this.#startedAt)), spoken).catch(() =>
       ticketByClock(spoken),
     );
+  }
+
+  /**
+   * The customer changed the language: a ticket whose word their card has no letters for takes one that it has, under
+   * the same number.
+   */
+  async respeak(): Promise<void> {
+    const spoken = { fitters: this.#fittersLanguage(), visit: this.#language() };
+    if (this.#ticket === undefined || !rightToLeft(spoken.fitters)) return;
+    const { number } = this.#ticket;
+    this.#ticket = { number, word: await ticketWord(number, spoken) };
   }
 
   /** Queues the interview as it stands; returns at once. */

@@ -9,16 +9,15 @@ import { PICNIC, TOY_TABLES } from '../../flow/toy-flows.ts';
 const interview = savedInterview(PICNIC, { answers: { weather: 'sun' }, at: 'basket', changing: false });
 const NOW = new Date().toISOString();
 
+/** A customer who speaks French, in a shop where the fitters speak German. */
+function keeperOn(store: Store, visit = () => 'fr', fitters = 'de'): VisitKeeper {
+  return new VisitKeeper(store, PICNIC, TOY_TABLES, visit, () => fitters);
+}
+
 async function left(draft: unknown) {
   const store = memoryStore();
   await store.put('draft', 'draft', draft);
-  const keeper = new VisitKeeper(
-    store,
-    PICNIC,
-    TOY_TABLES,
-    () => 'fr',
-    () => 'de',
-  );
+  const keeper = keeperOn(store);
   return { found: await keeper.left(), keeper, store };
 }
 
@@ -80,15 +79,33 @@ describe('a visit that begins', () => {
 
   it('gets one in their language also where nothing can be counted', async () => {
     const store: Store = { ...memoryStore(), update: () => Promise.reject(new Error('full')) };
-    const keeper = new VisitKeeper(
-      store,
-      PICNIC,
-      TOY_TABLES,
-      () => 'fr',
-      () => 'de',
-    );
+    const keeper = keeperOn(store);
     keeper.begin();
     await keeper.count();
     expect(ticketWords('de', 'fr')).toContain(keeper.ticket?.word);
+  });
+
+  it('takes a word its card has letters for when the customer leaves the fitters’ Arabic, and keeps its number', async () => {
+    let spoken = 'ar';
+    const keeper = keeperOn(memoryStore(), () => spoken, 'ar');
+    keeper.begin();
+    await keeper.count();
+    const { number } = keeper.ticket ?? {};
+    expect(ticketWords('ar', 'ar')).toContain(keeper.ticket?.word);
+    spoken = 'fr';
+    await keeper.respeak();
+    expect(ticketWords('ar', 'fr')).toContain(keeper.ticket?.word);
+    expect(keeper.ticket?.number).toBe(number);
+  });
+
+  it('keeps the word the fitters call out where their letters are the card’s, whatever is spoken next', async () => {
+    let spoken = 'fr';
+    const keeper = keeperOn(memoryStore(), () => spoken);
+    keeper.begin();
+    await keeper.count();
+    const ticket = keeper.ticket;
+    spoken = 'ar';
+    await keeper.respeak();
+    expect(keeper.ticket).toEqual(ticket);
   });
 });

@@ -20,6 +20,7 @@ describe('an answer is said back as a person would say it', () => {
     ['reason', 'worn-out', 'My pair is worn out'],
     ['now-size', { value: 42.5, unit: 'eu' }, 'EU 42.5'],
     ['now-size', { value: 42.667, unit: 'eu' }, 'EU 42 2/3'],
+    ['now-size', { value: 20.5, unit: 'cm' }, '20.5 cm'],
     ['now-size', 'not-sure', 'Not sure'],
     ['body', {}, 'Nothing'],
     ['body', 'skipped', 'Skip this part'],

@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { sizeInUnit } from '../../../card/text/size-in-unit.ts';
 import type { Quantity } from '../../../flow/answers.ts';
 import type { NumberQuestion } from '../../../flow/format.ts';
-import { sizeInUnit } from '../../../card/text/size-in-unit.ts';
 import { QuestionElement } from './question-element.ts';
 import { rareSize } from './rare-size.ts';
 import { readTyped, type TypedFinding } from './read-typed.ts';
