@@ -95,6 +95,16 @@ test('the next best is named with its box, leaves its list once pulled in, and c
   await expect(next.filter({ hasText: name })).toHaveCount(0);
 });
 
+test('a model looked for by its name is found with its box and shelf, or with the word that none is in the size', async ({
+  page,
+}) => {
+  await openState(page, 'bench-pull-in');
+  const said = await page.locator('.pull-in .more li .soft').allTextContents();
+  expect(said.length).toBeGreaterThan(3);
+  expect(said.filter((text) => !text.includes('shelf') && text.trim() !== en.lines.noBoxInSize)).toEqual([]);
+  expect(said.some((text) => text.includes('shelf'))).toBe(true);
+});
+
 test('a try that is held back says why, and a note on a pair is kept as it was typed', async ({ page }) => {
   test.setTimeout(90_000);
   await openState(page, 'bench-try-on');

@@ -52,6 +52,7 @@ test('a box that is not there, or sold, changes the line-up in one tap; every ot
   await tap(page.locator('[data-tab="tickets"]'));
   await giveCode(page, codeOf('de'));
   await expect(ticket(page).locator('h1')).not.toHaveText(first ?? '');
+  await expect(ticket(page).locator('.from-card')).toHaveText(en.ticket.fromCard);
   expect(await pairNames(page, GLANCE)).toEqual(before);
 
   const lineUp = page.locator(LINE_UP);

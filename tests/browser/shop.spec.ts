@@ -79,6 +79,13 @@ test('a list with three bad lines is looked at, swapped in and still there; a bo
   await page.reload();
   await openShop(page, false);
   await expect(page.locator('.as-of')).toContainText(/5 models · 4 boxes/);
+  // There and back: the list before stays within reach.
+  const back = page.locator('[data-act="stock-before"]');
+  await tap(back);
+  await expect(page.locator('.as-of')).toHaveText(before ?? '');
+  await expect(back).toContainText('5 models');
+  await tap(back);
+  await expect(page.locator('.as-of')).toContainText(/5 models · 4 boxes/);
   await tap(page.locator('[data-act="lock"]'));
 
   const first = await pairsShown(page);
