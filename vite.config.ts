@@ -128,8 +128,9 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**', 'tests/soak/**', 'node_modules/**'],
     testTimeout: 30_000,
-    // Every core, and the modules loaded once: half of the time went on loading them anew for each file. No test may
-    // therefore leave anything behind in what others import.
+    // Every core, in threads, and the modules loaded once: half of the time went on loading them anew for each file. No
+    // test may therefore leave anything behind in what others import.
+    pool: 'threads',
     maxWorkers: '100%',
     isolate: false,
   },

@@ -1,4 +1,6 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
 import {
   type BenchTicket,
   NO_NOTES,
@@ -9,18 +11,9 @@ import {
 } from '../../../src/screens/fitter/bench-ticket.ts';
 import { memoryStore } from '../../../src/storage/memory-store.ts';
 import { ticketWords } from '../../../src/storage/ticket-words.ts';
-import type { Visit } from '../../../src/visit/visit.ts';
+import { visit } from './toy-visit.ts';
 
 const NOW = new Date('2026-11-25T10:00:00Z');
-const visit: Visit = {
-  flow: 'toy',
-  flowVersion: 1,
-  language: 'en',
-  answers: { floor: 'tiles' },
-  overrides: [],
-  observation: {},
-  tryOns: [],
-};
 const setTo =
   (value: string) =>
   ({ visit: old, ...rest }: Pick<BenchTicket, 'visit' | 'bench'>) => ({
@@ -116,18 +109,19 @@ describe('waiting', () => {
 });
 
 describe('the day of a ticket', () => {
-  const zone = process.env['TZ'];
-  afterEach(() => {
-    process.env['TZ'] = zone ?? '';
-    if (zone === undefined) delete process.env['TZ'];
-  });
-
-  it('is the shop’s own: early in the morning in Auckland the count begins anew though London has yesterday', async () => {
-    process.env['TZ'] = 'Pacific/Auckland';
-    const store = memoryStore();
+  it('is the shop’s own: early in the morning in Auckland the count begins anew though London has yesterday', () => {
     // Thirteen hours ahead of UTC in November.
-    expect((await newTicket(store, visit, new Date('2026-11-24T10:50:00Z'))).number).toBe(1);
-    expect((await newTicket(store, visit, new Date('2026-11-24T11:10:00Z'))).number).toBe(1);
-    expect((await newTicket(store, visit, new Date('2026-11-25T00:30:00Z'))).number).toBe(2);
+    const moments = ['2026-11-24T10:50:00Z', '2026-11-24T11:10:00Z', '2026-11-25T00:30:00Z'];
+    const script = fileURLToPath(new URL('./tickets-through-a-day.ts', import.meta.url));
+    // A time zone belongs to a whole process.
+    const told = (TZ: string) =>
+      JSON.parse(
+        execFileSync(process.execPath, ['--import', 'tsx', script, ...moments], {
+          env: { ...process.env, TZ },
+          encoding: 'utf8',
+        }),
+      );
+    expect(told('Pacific/Auckland')).toEqual([1, 1, 2]);
+    expect(told('Europe/London')).toEqual([1, 2, 1]);
   });
 });
