@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { en, givePin, showView, tryOnWords } from './at-the-bench.ts';
 import { openState } from './screens.ts';
-import { tap } from './walk.ts';
+import { tap, words } from './walk.ts';
 
 // Movement has its own checks; without it no tap waits for a page to come to rest.
 test.use({ reducedMotion: 'reduce' });
@@ -31,15 +31,16 @@ test('a colleague who takes over somebody cleared by a clinician is told so, and
 
 test('the bench speaks the fitters’ language, and whoever comes next finds the kiosk in its own', async ({ page }) => {
   test.setTimeout(90_000);
-  await page.goto('?language=de');
+  await page.goto('?language=ar');
   await tap(page.locator('[data-act="staff"]'));
   await expect(page.locator('lw-pin h1')).toHaveText(en.pin.setTitle);
   await givePin(page);
   await expect(page.locator('lw-tickets h1')).toHaveText(en.tickets.title);
   await tap(page.locator('[data-act="lock"]'));
   await page.locator('lw-welcome').waitFor();
-  await expect(page.locator('html')).toHaveAttribute('lang', 'de');
-  await expect(page.locator('[data-act="staff"]')).toHaveText('Für das Personal');
+  await expect(page.locator('html')).toHaveAttribute('lang', 'ar');
+  await expect(page.locator('html')).toHaveAttribute('dir', 'rtl');
+  await expect(page.locator('[data-act="staff"]')).toHaveText(words('ar').screen.welcome.shop);
 });
 
 test('where nothing may be sold nobody is told to choose a pair, and a stop tapped by mistake says who can take it back', async ({
