@@ -32,7 +32,12 @@ const browser = await chromium.launch({ executablePath: findBrowser(), args: BRO
 const states = SCREEN_STATES.filter(({ id }) => id.startsWith(values.state));
 for (const language of values.language ? [values.language] : LANGUAGES) {
   for (const [name, viewport] of Object.entries(SIZES).filter(([id]) => !values.size || id === values.size)) {
-    const page = await browser.newPage({ viewport, baseURL: `http://localhost:${PORT}/`, hasTouch: true });
+    const page = await browser.newPage({
+      viewport,
+      baseURL: `http://localhost:${PORT}/`,
+      hasTouch: true,
+      reducedMotion: 'reduce',
+    });
     const shown: string[] = [];
     for (const { id } of states) {
       await openState(page, id, language).catch((reason: unknown) => {
