@@ -12,7 +12,8 @@ export interface Pull {
 /** Shelf marks as people count: C2 before C10. */
 const byShelf = new Intl.Collator('en', { numeric: true });
 
-/** The boxes of all line-ups in the order of the shelves, so that they are fetched in one walk. Each box once. */
+/** The boxes of all line-ups in the order of the shelves, so that they are fetched in one walk; on a shelf, the ones
+ * to try first come first. Each box once. */
 export function pullList({ lineUps }: Pick<Shortlist, 'lineUps'>): readonly Pull[] {
   const pulls = new Map<string, Pull>();
   for (const lineUp of lineUps)
@@ -25,6 +26,9 @@ export function pullList({ lineUps }: Pick<Shortlist, 'lineUps'>): readonly Pull
         pulls.set(box.id, { box, name: shoe.name, wanted });
       });
   return [...pulls.values()].sort(
-    (a, b) => byShelf.compare(a.box.place, b.box.place) || (a.box.id < b.box.id ? -1 : 1),
+    (a, b) => byShelf.compare(a.box.place, b.box.place) || turnOf(a) - turnOf(b) || (a.box.id < b.box.id ? -1 : 1),
   );
 }
+
+/** What is tried first comes before what is there in case of doubt. */
+const turnOf = ({ wanted }: Pull): number => Math.min(...wanted.map(({ turn }) => turn));

@@ -100,10 +100,14 @@ test('a model looked for by its name is found with its box and shelf, or with th
   page,
 }) => {
   await openState(page, 'bench-pull-in');
-  const said = await page.locator('.pull-in .more li .soft').allTextContents();
+  const said = await page.locator('.pull-in .more li span:nth-of-type(2)').allTextContents();
   expect(said.length).toBeGreaterThan(3);
   expect(said.filter((text) => !text.includes('shelf') && text.trim() !== en.lines.noBoxInSize)).toEqual([]);
   expect(said.some((text) => text.includes('shelf'))).toBe(true);
+  // One that is in the line-up already says so, and offers nothing to tap.
+  const shown = page.locator('.pull-in .more li').filter({ hasText: en.lines.shownAlready });
+  await expect(shown).not.toHaveCount(0);
+  await expect(shown.getByRole('button')).toHaveCount(0);
 });
 
 test('a try that is held back says why, and a note on a pair is kept as it was typed', async ({ page }) => {

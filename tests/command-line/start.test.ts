@@ -31,9 +31,15 @@ describe('the README’s first command', () => {
   it('builds the kiosk of the demo shop, says so in few lines, and serves it where it says', async () => {
     expect(readFileSync('README.md', 'utf8')).toContain('\nnpm ci && npm start ');
     const env = { ...process.env, LACEWING_DIST: own.at('dist') };
-    started = spawn('npm', ['start'], { detached: true, env, stdio: ['ignore', 'pipe', 'inherit'] });
+    started = spawn('npm', ['start', '--', '--port', '4517'], {
+      detached: true,
+      env,
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
     const text = await printed(started);
     expect(text.split('\n').length).toBeLessThan(16);
+    // The port asked for, or one of those after it.
+    expect(text).toMatch(/localhost:45\d\d/);
     expect(text).toContain('demo shop, in which everything is invented');
     const address = /^ {2}(http:\/\/localhost:\d+\/)$/m.exec(text)?.[1] ?? 'nowhere';
     const page = await (await fetch(address)).text();

@@ -29,15 +29,14 @@ export function answerText(question: Question, answer: Answer, words: Words): st
           return isAlone(question, id) ? label : `${label}: ${words.say(`screen.share.${share}`)}`;
         }),
       );
-    case 'against-today':
-      return join(
-        Object.entries(answer as Readonly<Record<string, string>>)
-          .filter(([, choice]) => choice !== 'no-preference')
-          .map(
-            ([id, choice]) =>
-              `${words.say(`question.${question.id}.property.${id}.name`)}: ${words.say(`question.${question.id}.property.${id}.choice.${choice}`)}`,
-          ),
-      );
+    case 'against-today': {
+      const said = (id: string, choice: string) => words.say(`question.${question.id}.property.${id}.choice.${choice}`);
+      const wishes = Object.entries(answer as Readonly<Record<string, string>>)
+        .filter(([, choice]) => choice !== 'no-preference')
+        .map(([id, choice]) => `${words.say(`question.${question.id}.property.${id}.name`)}: ${said(id, choice)}`);
+      const [any] = question.properties;
+      return wishes.length > 0 || any === undefined ? join(wishes) : said(any.id, 'no-preference');
+    }
     case 'body-map':
       if (typeof answer === 'string') return words.say('screen.skipBody');
       return join(

@@ -1,3 +1,4 @@
+import { asMeasured } from '../../attributes/as-measured.ts';
 import type { AttributeKey } from '../../attributes/attributes.ts';
 import { sayValue } from '../../attributes/say-value.ts';
 import { listText } from '../../units/list-text.ts';
@@ -63,9 +64,8 @@ const numbersOf = ({ reasons }: BenchNeed, rules: readonly string[]): readonly n
   [...new Set(reasons.map((reason) => rules.indexOf(reason.rule) + 1))].sort((one, other) => one - other);
 
 /** A wanted range as a fitter says it: "medium to soft", "4 mm to 8 mm". */
-function idealText(key: AttributeKey, [from, to]: readonly [number, number], currency: string, words: Words): string {
-  const low = sayValue(words, key, tenth(from), currency);
-  const high = sayValue(words, key, tenth(to), currency);
+function idealText(key: AttributeKey, ideal: readonly [number, number], currency: string, words: Words): string {
+  const [low = '', high = ''] = asMeasured(key, ideal).map((value) => sayValue(words, key, tenth(value), currency));
   return low === high ? low : words.say('card.bench.range', { from: low, to: high });
 }
 

@@ -1,3 +1,4 @@
+import { asMeasured } from '../../attributes/as-measured.ts';
 import { attribute } from '../../attributes/table.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
@@ -6,10 +7,11 @@ import type { StripsText, StripText } from './card-text.ts';
 
 /** The tape measures, with what each says in sentences for whoever listens instead of looking. */
 export function stripsText(facts: Pick<CardFacts, 'strips' | 'todayMeasured'>, words: Words): StripsText {
-  const pairs = facts.strips.some((strip) => strip.pairs.length + strip.missing.length > 0);
+  const count = Math.max(0, ...facts.strips.map((strip) => strip.pairs.length + strip.missing.length));
+  const pairs = count > 0;
   const today = facts.strips.some((strip) => strip.today !== undefined);
   return {
-    heading: words.say(pairs ? 'card.strips.heading' : 'card.strips.heading-none'),
+    heading: words.say(`card.strips.heading${count > 1 ? '' : pairs ? '-one' : '-none'}`),
     legend: {
       band: words.say('card.strips.band'),
       ...(pairs ? { pair: words.say('card.strips.pair') } : {}),
@@ -38,8 +40,9 @@ function stripText(strip: Strip, words: Words): StripText {
 /** A judged property has anchored words, not figures; they are with the needs. */
 const isMeasured = (strip: Strip): boolean => attribute(strip.attribute).kind === 'number';
 
-function rangeText(key: Strip['attribute'], [from, to]: readonly [number, number], words: Words): string {
+function rangeText(key: Strip['attribute'], wanted: readonly [number, number], words: Words): string {
   const { unit } = attribute(key);
+  const [from, to] = asMeasured(key, wanted);
   const digits = unit === 'g' || unit === 'money' ? 0 : 1;
   const write = (value: number) => words.number(value, Number.isInteger(value) ? 0 : digits);
   return words.say('card.strips.figures', {

@@ -252,6 +252,7 @@ export class LineUpPanel extends LightElement {
 
   private pullInForm() {
     const { found } = this;
+    const shown = new Set(pairsOn(this.work).map(({ entry }) => entry.shoe.id));
     return html`<section class="pull-in">
       <h2>${this.say('pullTitle')}</h2>
       <label class="field"
@@ -267,7 +268,7 @@ export class LineUpPanel extends LightElement {
           ({ id, name, box }) => html`<li>
             <span>${name}</span>
             <span class="soft">${box ? apart(boxSaid(box, this.first, this.words)) : this.say('noBoxInSize')}</span>
-            ${this.pullButton(id, name)}
+            ${shown.has(id) ? html`<span class="soft">${this.say('shownAlready')}</span>` : this.pullButton(id, name)}
           </li>`,
         )}
       </ul>

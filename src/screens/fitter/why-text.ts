@@ -1,6 +1,7 @@
+import { asMeasured } from '../../attributes/as-measured.ts';
 import type { AttributeKey } from '../../attributes/attributes.ts';
 import { sayValue } from '../../attributes/say-value.ts';
-import { attribute } from '../../attributes/table.ts';
+
 import { mustName } from '../../card/text/must-text.ts';
 import type { Must, Need } from '../../profile/profile.ts';
 import type { Why } from '../../profile/why.ts';
@@ -16,22 +17,10 @@ export const importanceText = ({ importance }: Pick<Need, 'importance'>, words: 
   words.say(`bench.importance.${importance >= MUCH ? 'much' : importance >= SOME ? 'some' : 'little'}`);
 
 /** A wanted range in words, as finely as a hand can measure: "medium to soft", "4 mm to 8 mm", "255 g to 360 g". */
-export function idealText(
-  key: AttributeKey,
-  [from, to]: readonly [number, number],
-  currency: string,
-  words: Words,
-): string {
-  const { unit } = attribute(key);
-  const grain = unit === 'g' ? 5 : unit === 'mm' && to < SMALL ? 0.5 : 1;
-  const said = (value: number): string =>
-    sayValue(words, key, unit === 'step' ? value : Math.round(value / grain) * grain, currency);
-  const low = said(from);
-  const high = said(to);
+export function idealText(key: AttributeKey, ideal: readonly [number, number], currency: string, words: Words): string {
+  const [low = '', high = ''] = asMeasured(key, ideal).map((value) => sayValue(words, key, value, currency));
   return low === high ? low : words.say('bench.range', { from: low, to: high });
 }
-/** Millimetres; above this a half is below what a rule shows. Our choice. */
-const SMALL = 50;
 
 export const needName = (key: string, words: Words): string => words.say(`card.strip.${key}.name`);
 

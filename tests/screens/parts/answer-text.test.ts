@@ -24,7 +24,7 @@ describe('an answer is said back as a person would say it', () => {
     ['now-size', 'not-sure', 'Not sure'],
     ['body', {}, 'Nothing'],
     ['body', 'skipped', 'Skip this part'],
-    ['liking', { cushion: 'no-preference' }, 'Nothing'],
+    ['liking', { cushion: 'no-preference' }, "I don't mind"],
     ['worn-to-and-from', 'not-sure', 'Not sure'],
   ])('%s %j', (id, answer, expected) => {
     expect(said(id, answer)).toContain(expected);
