@@ -47,6 +47,13 @@ test('a box wanted for two line-ups is fetched once, and a second size is marked
   ]);
 });
 
+test('of two boxes on one shelf the one to try first comes first, whatever their numbers', () => {
+  const first = box('a', { id: 'a-9', place: 'C2' });
+  const second = box('a', { id: 'a-1', place: 'C2' });
+  const pulls = pullList({ lineUps: [lineUp('all', entry('a', 1, first, second))] });
+  expect(pulls.map(({ box: { id } }) => id)).toEqual(['a-9', 'a-1']);
+});
+
 test('a pair pulled in by hand is judged like the others, and the musts it fails are said', () => {
   const of = shoe('x', { cushion: 3 });
   const asked = profile([need('cushion', [3, 4], 0.6)], [must('non-marking')]);
