@@ -132,3 +132,14 @@ test('answers that say nothing to go by are folded away below the rest', async (
   await tap(folded.locator('> summary'));
   await expect(folded.locator('.answer').first()).toBeVisible();
 });
+
+test('what matters a little is named in one line, and told in full at a tap', async ({ page }) => {
+  await openState(page, 'bench-profile');
+  await expect(page.locator('lw-needs [data-need="midfoot-hold"]')).toBeVisible();
+  const little = page.locator('lw-needs details.little');
+  const twist = little.locator('[data-need="twist"]');
+  await expect(little.locator('> summary')).toContainText('Twist');
+  await expect(twist).toBeHidden();
+  await tap(little.locator('> summary'));
+  await expect(twist).toBeVisible();
+});

@@ -2,9 +2,10 @@ import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Source } from '../../flow/knowledge.ts';
 import type { Why, WhyLink } from '../../profile/why.ts';
+import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import { LightElement } from '../parts/light-element.ts';
-import { fromText, idealText, importanceText, mustText, needName } from './why-text.ts';
+import { fromText, idealText, importanceText, isFelt, mustText, needName } from './why-text.ts';
 
 /** Every need and must with its reasons, how well each is backed, and by whom. */
 @customElement('lw-needs')
@@ -17,6 +18,10 @@ export class NeedList extends LightElement {
     const { words } = this;
     const musts = this.why.filter(({ kind }) => kind === 'must');
     const needs = this.why.filter(({ kind }) => kind === 'need');
+    // What matters a little waits behind the rest, so that a fitter sees at once what this foot asks for.
+    const matters = needs.filter(({ need }) => need && (isFelt(need) || need.raisedBy));
+    const first = matters.length > 0 ? matters : needs;
+    const little = needs.filter((need) => !first.includes(need));
     const conflicts = this.why.filter(({ kind }) => kind === 'conflict');
     return html`${
       musts.length > 0
@@ -37,8 +42,23 @@ export class NeedList extends LightElement {
         <h2>${words.say('bench.needs.title')}</h2>
         ${needs.length === 0 ? html`<p class="soft">${words.say('bench.needs.none')}</p>` : nothing}
         <ul class="needs">
-          ${needs.map((need) => this.need(need))}
+          ${first.map((need) => this.need(need))}
         </ul>
+        ${
+          little.length > 0
+            ? html`<details class="little">
+                <summary>${words.say('bench.needs.little', {
+                  what: listText(
+                    little.map(({ about }) => needName(about, words)),
+                    words.language,
+                  ),
+                })}</summary>
+                <ul class="needs">
+                  ${little.map((need) => this.need(need))}
+                </ul>
+              </details>`
+            : nothing
+        }
         ${conflicts.map(
           ({ about }) =>
             html`<p class="said">${words.say('bench.needs.conflict', { what: needName(about, words) })}</p>`,

@@ -13,6 +13,9 @@ import type { Words } from '../../words/words.ts';
 const MUCH = 2 / 3;
 const SOME = 1 / 3;
 
+/** More than a little: it is in sight without a tap. */
+export const isFelt = ({ importance }: Pick<Need, 'importance'>): boolean => importance >= SOME;
+
 export const importanceText = ({ importance }: Pick<Need, 'importance'>, words: Words): string =>
   words.say(`bench.importance.${importance >= MUCH ? 'much' : importance >= SOME ? 'some' : 'little'}`);
 
