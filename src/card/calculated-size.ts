@@ -1,7 +1,8 @@
 import type { FormulaLabels } from '../sizing/advice.ts';
 import { footOfLabel } from '../sizing/judge-box.ts';
 import type { LabelSystem } from '../stock/shoe.ts';
-import type { CardLineUp } from './card.ts';
+import { PARIS_POINT } from '../units/length.ts';
+import type { CardBox, CardLineUp } from './card.ts';
 
 /** A size worked out from a foot, in one system: no box need bear it. */
 export interface Calculated {
@@ -56,3 +57,19 @@ export function labelsDiffer(lineUps: readonly CardLineUp[], { system, label }: 
   const printed = firsts.flatMap(({ labels }) => labels.filter((each) => each.system === system));
   return printed.some((each) => Math.abs((footOfLabel(system, each.label) ?? foot) - foot) >= HALF_A_SIZE);
 }
+
+/**
+ * How a box's label stands beside the calculated size, where it is a whole size off or more: whoever reads both would
+ * take the box for a mistake. Nothing where the box bears no label of that system.
+ *
+ * @example labelBeside({ labels: [{ system: 'eu', label: '42.5' }], place: 'C4' }, { system: 'eu', label: '44' }) // 'smaller'
+ */
+export function labelBeside({ labels }: CardBox, { system, label }: Calculated): 'smaller' | 'larger' | undefined {
+  const printed = labels.find((each) => each.system === system);
+  const foot = footOfLabel(system, label);
+  const made = printed && footOfLabel(system, printed.label);
+  if (foot === undefined || made === undefined || Math.abs(made - foot) < WHOLE_SIZE) return undefined;
+  return made < foot ? 'smaller' : 'larger';
+}
+/** A whole size of the closest scale, EU's, less what rounding takes, millimetres of foot. */
+const WHOLE_SIZE = PARIS_POINT - 0.5;

@@ -7,7 +7,7 @@ import { followUpWeeks } from '../shortlist/follow-up.ts';
 import type { LabelSystem, Stock } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 import { benchOf } from './bench.ts';
-import { calculatedSizes, labelsDiffer } from './calculated-size.ts';
+import { type Calculated, calculatedSizes, labelsDiffer } from './calculated-size.ts';
 import type { CardFacts, CardLineUp, CardSize, Copy } from './card.ts';
 import { cardCautions } from './cautions.ts';
 import { labelSystem } from './label-system.ts';
@@ -53,7 +53,8 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   );
   const privacy = { health, tellsHealth, hiddenMusts, withFrom: fitter };
   const first = labelSystem(visit);
-  const pairs = pairsOf(shortlist.lineUps, first, privacy, context.letters);
+  const calculated = calculatedOf(shown, first);
+  const pairs = pairsOf(shortlist.lineUps, first, privacy, context.letters, calculated[0]);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
   // What also follows from an open answer stays said, whatever a health answer adds to its reasons.
   const own = tellsHealth ? profile.cautions : [...profile.cautions, ...shown.cautions];
@@ -81,7 +82,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
       profile.outcome === 'shortlist' && !decided
         ? tasksOf(withKit(activity?.tasks ?? [], context.shop.kit), profile.facts, context.gate, { asked, tellsHealth })
         : { gentle: [], moving: [], needsFitter: false },
-    ...(profile.outcome === 'refer' ? {} : { size: sizeOf(visit, shown, first, pairs.lineUps) }),
+    ...(profile.outcome === 'refer' ? {} : { size: sizeOf(visit, shown, calculated, pairs.lineUps) }),
     cautions,
     advice: (profile.outcome === 'refer' ? [] : shown.advice)
       .filter((item) => tellsHealth || !(item.health || onlyHealth(item.reasons, health)))
@@ -141,9 +142,16 @@ function healthAsked(facts: Facts): boolean {
     : carried !== 'skipped' && carried !== 'measure-first';
 }
 
-function sizeOf(visit: Visit, { size, facts }: Profile, first: LabelSystem, lineUps: readonly CardLineUp[]): CardSize {
+const calculatedOf = ({ size, facts }: Profile, first: LabelSystem): readonly Calculated[] =>
+  size.labels ? calculatedSizes(first, size.labels, facts['shelf']) : [];
+
+function sizeOf(
+  visit: Visit,
+  { size }: Profile,
+  calculated: readonly Calculated[],
+  lineUps: readonly CardLineUp[],
+): CardSize {
   const feet = visit.observation.feet;
-  const calculated = size.labels ? calculatedSizes(first, size.labels, facts['shelf']) : [];
   const [own] = calculated;
   return {
     ...size,

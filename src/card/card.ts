@@ -94,6 +94,8 @@ export interface CardPair {
   readonly lastPair: boolean;
   /** First to fetch, then the second where in doubt. */
   readonly boxes: readonly CardBox[];
+  /** The first box fits by its length though its label is a whole size off the calculated one. */
+  readonly labelBeside?: 'smaller' | 'larger';
   readonly reasons: readonly CardMeets[];
   readonly misgivings: readonly CardMeets[];
   readonly unknown: readonly AttributeKey[];

@@ -1,6 +1,7 @@
 import { said } from '../shortlist/meets.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
 import { type Box, LABEL_SYSTEMS, type LabelSystem, type Shoe } from '../stock/shoe.ts';
+import { type Calculated, labelBeside } from './calculated-size.ts';
 import type { CardBox, CardLineUp, CardPair } from './card.ts';
 import { isHealth } from './private.ts';
 
@@ -15,13 +16,14 @@ export interface PairPrivacy {
 
 /**
  * Line-ups with letters running on over all of them, and the shoe behind each letter. `given` are shoe ids in the order
- * of the letters they already have.
+ * of the letters they already have; `calculated` is the size that labels are held against.
  */
 export function pairsOf(
   lineUps: readonly LineUp[],
   first: LabelSystem,
   privacy: PairPrivacy,
   given: readonly string[] = [],
+  calculated?: Calculated,
 ): { readonly lineUps: readonly CardLineUp[]; readonly shoes: readonly { letter: string; shoe: Shoe }[] } {
   const order = new Set(given);
   const shoes: { letter: string; shoe: Shoe }[] = [];
@@ -33,7 +35,7 @@ export function pairsOf(
       order.add(entry.shoe.id);
       const letter = letterOf([...order].indexOf(entry.shoe.id));
       if (!shoes.some(({ shoe }) => shoe.id === entry.shoe.id)) shoes.push({ letter, shoe: entry.shoe });
-      return pairOf(entry, letter, first, tells, privacy);
+      return pairOf(entry, letter, { first, calculated }, tells, privacy);
     }),
     ifDropped:
       lineUp.entries.length === 0 ? lineUp.ifDropped.filter((each) => !privacy.hiddenMusts.has(each.must)) : [],
@@ -48,7 +50,7 @@ export function pairsOf(
 function pairOf(
   entry: Entry,
   letter: string,
-  first: LabelSystem,
+  { first, calculated }: { readonly first: LabelSystem; readonly calculated: Calculated | undefined },
   tells: (from: string) => boolean,
   { tellsHealth, withFrom }: PairPrivacy,
 ): CardPair {
@@ -70,11 +72,23 @@ function pairOf(
     ...(entry.shoe.numbers.price === undefined ? {} : { price: entry.shoe.numbers.price }),
     lastPair: entry.lastPair,
     boxes: entry.boxes.map((fit) => boxOf(fit.box, first)),
+    ...besideCalculated(entry, first, calculated),
     reasons: meets(entry.reasons),
     misgivings: meets(entry.misgivings),
     unknown: entry.unknown,
     easeIn: entry.easeIn && { triggers: entry.easeIn.triggers, unit: entry.easeIn.unit, weeks: entry.easeIn.weeks },
   };
+}
+
+/** Said only where something better than the labels themselves judged the length. */
+function besideCalculated(
+  { boxes: [fit] }: Entry,
+  first: LabelSystem,
+  calculated: Calculated | undefined,
+): Pick<CardPair, 'labelBeside'> {
+  if (!fit || !calculated || fit.fits !== 'yes' || fit.by === 'formula') return {};
+  const beside = labelBeside(boxOf(fit.box, first), calculated);
+  return beside ? { labelBeside: beside } : {};
 }
 
 /** A box by what is printed on it. The usual width goes without saying. */

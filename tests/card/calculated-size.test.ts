@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { calculatedSizes, labelsDiffer } from '../../src/card/calculated-size.ts';
+import { calculatedSizes, labelBeside, labelsDiffer } from '../../src/card/calculated-size.ts';
 import type { CardBox, CardLineUp } from '../../src/card/card.ts';
+import { textOf } from '../../src/card/text/text-of.ts';
 import { formulaLabels } from '../../src/sizing/formula-labels.ts';
+import { copyFor, sampleFacts, sampleLine, sampleWords, storyNames } from './sample-lines.ts';
 import { pairsWith } from './toy-card.ts';
 
 /** A foot of 265 mm: EU 42, UK 8.5, US men's 9.5 (tests/published hold the formulas). */
@@ -43,5 +45,35 @@ describe('a box that bears another size than the calculated one', () => {
 
   it('is told of the first box alone: the second is there because it differs', () => {
     expect(labelsDiffer(fetch('42', '43'), own)).toBe(false);
+  });
+
+  it('is said at its pair from a whole size on, which way it differs', () => {
+    const beside = (label: string) => labelBeside({ labels: [{ system: 'eu', label }], place: 'A1' }, own);
+    expect(['40.5', '41', '41.5', '42', '42.5', '43'].map(beside)).toEqual([
+      'smaller',
+      'smaller',
+      undefined,
+      undefined,
+      undefined,
+      'larger',
+    ]);
+    expect(labelBeside({ labels: [{ system: 'uk', label: '8.5' }], place: 'A1' }, own)).toBeUndefined();
+  });
+
+  it('says at the pair that it is as long inside, only where more than its labels tells so', () => {
+    const told = storyNames.flatMap((story) => {
+      const facts = sampleFacts(story, copyFor('a5'));
+      const texts = textOf(facts, sampleWords('en')).lineUps.flatMap(({ pairs }) => pairs);
+      const fits = sampleLine(story).shortlist.lineUps.flatMap(({ entries }) => entries.map(({ boxes: [fit] }) => fit));
+      return facts.lineUps
+        .flatMap(({ pairs }) => pairs)
+        .flatMap(({ labelBeside: way }, at) => (way ? [{ way, fit: fits[at], notes: texts[at]?.notes ?? [] }] : []));
+    });
+    expect(new Set(told.map(({ way }) => way))).toEqual(new Set(['smaller', 'larger']));
+    for (const { way, fit, notes } of told) {
+      expect(notes[0]).toContain(way === 'smaller' ? 'a smaller number than yours' : 'a bigger number than yours');
+      expect(fit?.by).not.toBe('formula');
+      expect(fit?.fits).toBe('yes');
+    }
   });
 });

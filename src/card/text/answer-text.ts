@@ -38,7 +38,7 @@ export function answerText(question: Question, answer: Answer, words: Words): st
       return wishes.length > 0 || any === undefined ? join(wishes) : said(any.id, 'no-preference');
     }
     case 'body-map':
-      if (typeof answer === 'string') return words.say('screen.skipBody');
+      if (typeof answer === 'string') return words.say('screen.review.skipped');
       return join(
         Object.entries(answer as BodyMap).map(([region, mark]) => {
           const seen = words.say(mark.seen ? 'screen.review.seen' : 'screen.review.notSeen');

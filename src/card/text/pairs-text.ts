@@ -113,7 +113,10 @@ function pairText(pair: CardPair, facts: CardFacts, words: Words): PairText {
     ...(pair.price === undefined ? {} : { price: sayValue(words, 'price', pair.price, facts.shop.currency) }),
     reasons: pair.reasons.map((reason) => words.say(`reason.${reason.code}`)),
     misgivings: pair.misgivings.map((misgiving) => words.say(`misgiving.${misgiving.code}`)),
-    notes: [...(pair.lastPair ? [words.say('card.fetch.last')] : [])],
+    notes: [
+      ...(pair.labelBeside ? [words.say(`card.fetch.${pair.labelBeside}`)] : []),
+      ...(pair.lastPair ? [words.say('card.fetch.last')] : []),
+    ],
     ...(unknown.length > 0
       ? { unknown: words.say('card.pair.unknown', { what: listText(unknown, words.language) }) }
       : {}),

@@ -23,7 +23,7 @@ describe('an answer is said back as a person would say it', () => {
     ['now-size', { value: 20.5, unit: 'cm' }, '20.5 cm'],
     ['now-size', 'not-sure', 'Not sure'],
     ['body', {}, 'Nothing'],
-    ['body', 'skipped', 'Skip this part'],
+    ['body', 'skipped', 'Left out'],
     ['liking', { cushion: 'no-preference' }, "I don't mind"],
     ['worn-to-and-from', 'not-sure', 'Not sure'],
   ])('%s %j', (id, answer, expected) => {
