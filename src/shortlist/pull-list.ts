@@ -12,8 +12,10 @@ export interface Pull {
 /** Shelf marks as people count: C2 before C10. */
 const byShelf = new Intl.Collator('en', { numeric: true });
 
-/** The boxes of all line-ups in the order of the shelves, so that they are fetched in one walk; on a shelf, the ones
- * to try first come first. Each box once. */
+/**
+ * The boxes of all line-ups in the order of the shelves, so that they are fetched in one walk; on a shelf, the ones to
+ * try first come first. Each box once.
+ */
 export function pullList({ lineUps }: Pick<Shortlist, 'lineUps'>): readonly Pull[] {
   const pulls = new Map<string, Pull>();
   for (const lineUp of lineUps)
