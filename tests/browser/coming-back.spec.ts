@@ -78,7 +78,9 @@ test('whoever changes an answer at review comes back to its line, in view and ma
 
 test('whoever is done is told what the fitter sees, and the button is for the next person', async ({ page }) => {
   await openState(page, 'handed');
-  await expect(page.locator('main')).toContainText('The fitter can now see all your answers, also about your health.');
+  await expect(page.locator('main')).toContainText(
+    'The fitter can now see all your answers, including any about your health.',
+  );
   await expect(page.locator('[data-act="done"]')).toHaveText('Next person, please');
   await openState(page, 'card');
   await tap(page.locator('[data-act="done"]'));

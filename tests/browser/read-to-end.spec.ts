@@ -75,6 +75,36 @@ test('lying down, in English, all signs and the answers to them are on the scree
   }
 });
 
+/** How far a page asking whether a sign is right goes past the screen, and whether the sign asked about stands whole on it. */
+const askedAgain = async (page: Page): Promise<readonly string[]> => {
+  const found: string[] = [];
+  const signs = await page
+    .locator('[data-sign]')
+    .evaluateAll((all) => all.map((sign) => sign.getAttribute('data-sign')));
+  for (const sign of signs) {
+    await page.locator(`[data-sign="${sign}"]`).click();
+    const over = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    if (over > 0) found.push(`${sign}: ${over} pixels to scroll`);
+    await page.locator('.confirm .button:not(.main)').click();
+  }
+  if (signs.length < 11) found.push('there are no signs to tap');
+  return found;
+};
+
+for (const language of ['en', 'fr', 'ar']) {
+  test(`lying down, in ${language}, who is asked again about a sign still sees all answers`, async ({ page }) => {
+    await openState(page, 'ask-signs');
+    if (language !== 'en') await speakState(page, language);
+    expect(await askedAgain(page)).toEqual([]);
+  });
+}
+
+test('a planted question about a sign as high as three of them is found', async ({ page }) => {
+  await openState(page, 'ask-signs');
+  await page.evaluate(() => document.styleSheets[0]?.insertRule('.confirm.confirm { min-height: 14rem; }'));
+  expect((await askedAgain(page)).length).toBeGreaterThan(10);
+});
+
 test('a planted “none of these” that stays in sight over a long list is found', async ({ page }) => {
   await openState(page, 'ask-signs');
   await setText(page, 'large');
