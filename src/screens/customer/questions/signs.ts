@@ -69,7 +69,7 @@ export class SignsQuestionElement extends QuestionElement<SignsQuestion> {
   private confirm(option: Offered) {
     return html`<li>
       <div class="confirm" role="group" aria-labelledby="confirm-${option.id}" tabindex="-1">
-        <p id="confirm-${option.id}"><strong>${option.label}</strong> ${this.words.say('screen.signConfirm')}</p>
+        <p id="confirm-${option.id}">${this.words.say('screen.signConfirm')} <strong>${option.label}</strong></p>
         <div class="foot">
           <button type="button" class="button main" @click=${() => this.settle(option.id, true)}>
             ${this.words.say('screen.yes')}
