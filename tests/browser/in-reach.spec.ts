@@ -81,13 +81,43 @@ test('whoever goes on with a line open is led to that line, and on once all are 
   await expect(page.locator('lw-question')).not.toHaveAttribute('data-question', 'body');
 });
 
-test('whoever ticks one more floor sees how often is asked of it', async ({ page }) => {
+test('whoever is asked how often sees every floor they ticked at once, and finds the ticks on the way back', async ({
+  page,
+}) => {
   for (const size of SIZES) {
     await page.setViewportSize(size);
     await openState(page, 'ask-floors');
+    const ticks = page.locator('lw-shares input[type="checkbox"]:checked');
+    const before = await ticks.count();
     await page.locator('label:has(input[name="clay-court"])').tap();
-    await expect.poll(inSight(page, '[data-row="clay-court"]')).toBe(true);
+    await expect(page.locator('[data-row]')).toHaveCount(0);
+    await page.locator('.foot .main').tap();
+    const rows = page.locator('[data-row]');
+    await expect(rows).toHaveCount(before + 1);
+    for (const row of await rows.all()) await expect(row).toBeInViewport({ ratio: 1 });
+    const bar = (await page.locator('.sticky').boundingBox())?.y ?? 0;
+    const last = await rows.last().boundingBox();
+    expect((last?.y ?? bar) + (last?.height ?? 0)).toBeLessThanOrEqual(bar);
+    await page.locator('[data-act="back"]').tap();
+    await expect(ticks).toHaveCount(before + 1);
   }
+});
+
+test('whoever says how the new pair should feel sees every wish at once on a tablet lying down', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await openState(page, 'ask-liking');
+  for (const row of await page.locator('.rows > fieldset').all()) await expect(row).toBeInViewport({ ratio: 1 });
+  const bar = (await page.locator('.sticky').boundingBox())?.y ?? 0;
+  const last = await page.locator('.rows > fieldset').last().boundingBox();
+  expect((last?.y ?? bar) + (last?.height ?? 0)).toBeLessThanOrEqual(bar);
+});
+
+test('why one question was asked is closed again on the next', async ({ page }) => {
+  await openState(page, 'why-we-ask');
+  await expect(page.locator('.why')).toHaveAttribute('open');
+  await page.locator('.choice').first().tap();
+  await expect(page.locator('lw-question')).toHaveAttribute('data-question', 'shelf');
+  await expect(page.locator('.why')).not.toHaveAttribute('open');
 });
 
 test('a third thing that matters most is not taken: the two stay, and it is said', async ({ page }) => {

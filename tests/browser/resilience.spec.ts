@@ -258,12 +258,14 @@ async function walkForward(page: Page, screens: readonly string[]): Promise<void
     }
     const grouped = (await page.locator('input[type="search"]').count()) > 0;
     await tap(pressed.first());
-    if (grouped && (await page.locator('.in-group').count()) > 0) await tap(pressed.first());
+    if (grouped && (await page.locator('.inner').count()) > 0) await tap(pressed.first());
   }
 }
 
 async function answerOrContinue(page: Page, id: string): Promise<void> {
   const onward = button(page, 'Continue');
-  if ((await onward.count()) > 0 && (await onward.isEnabled())) await tap(onward);
-  else await answerQuestion(page, id, answers[id], 'en');
+  if ((await onward.count()) > 0 && (await onward.isEnabled())) {
+    await tap(onward);
+    if (id === 'floors' && (await page.locator('.inner').count()) > 0) await tap(onward);
+  } else await answerQuestion(page, id, answers[id], 'en');
 }

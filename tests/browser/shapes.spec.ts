@@ -10,6 +10,7 @@ const KINDS = [
   'ask-activity',
   'activity-search',
   'ask-floors',
+  'floors-how-often',
   'ask-place-rules',
   'size-other-unit',
   'signs-confirm',

@@ -130,7 +130,7 @@ export async function answerQuestion(
       for (const option of answer as readonly string[]) await act(tile(scope, option));
       return onward();
     case 'shares':
-      return shares(scope, answer as Readonly<Record<string, string>>, act, onward);
+      return shares(question.id, scope, answer as Readonly<Record<string, string>>, act, onward);
     case 'number': {
       if (answer === 'not-sure') return act(button(screen.notSure));
       const { value, unit } = answer as Quantity;
@@ -173,12 +173,15 @@ function standingAlone(question: Question, answer: Answer): string | undefined {
 const tile = (scope: Locator, option: string): Locator => scope.locator(`label:has(input[name="${option}"])`);
 
 async function shares(
+  question: string,
   scope: Locator,
   answer: Readonly<Record<string, string>>,
   act: Act,
   onward: () => Promise<void>,
 ): Promise<void> {
   for (const option of Object.keys(answer)) await act(tile(scope, option));
+  // One floor alone leads on at once; else the next page asks how often.
+  if (Object.keys(answer).length > (question === 'floors' ? 1 : 0)) await onward();
   for (const [option, share] of Object.entries(answer)) {
     const radio = scope.locator(`label:has(input[name="share-${option}"][value="${share}"])`);
     if ((await radio.count()) > 0 && !(await radio.locator('input').isChecked())) await act(radio);

@@ -93,7 +93,7 @@ export class Kiosk extends LightElement {
   /** Changes whenever other things stand on the screen than before: a step of the interview, or of what follows it. */
   private get pageNow(): string {
     const place = this.placeNow;
-    const shown = this.querySelectorAll('#ask, .in-group, .confirm p, .stub-foot p');
+    const shown = this.querySelectorAll('#ask, .inner, .confirm p, .stub-foot p');
     return [place, ...[...shown].map(({ textContent }) => textContent)].join(' ');
   }
 

@@ -23,6 +23,11 @@ export class QuestionScreen extends LightElement {
   @property({ attribute: false }) words!: Words;
   @property({ attribute: false }) back!: TemplateResult;
 
+  /** Why one question is asked is not read out again on the next. */
+  protected override updated(changed: Map<string, unknown>): void {
+    if (changed.has('question')) this.querySelector<HTMLDetailsElement>('.why')?.removeAttribute('open');
+  }
+
   protected override render() {
     const { question, words } = this;
     const key = `question.${question.id}`;

@@ -40,6 +40,7 @@ export const customerStates = (questions: readonly string[]): readonly ScreenSta
   },
   { ...question('activity'), id: 'activity-search', steps: [typed('ball')] },
   { ...question('activity'), id: 'activity-search-nothing', steps: [typed('zzz')] },
+  { ...question('floors'), id: 'floors-how-often', steps: ['.foot .main'] },
   { ...question('now-size'), id: 'size-letters', steps: [typed('abc'), '.foot .main'] },
   { ...question('now-size'), id: 'size-other-unit', steps: [typed('265'), '.foot .main'] },
   { id: 'size-rare-at-age', story: 'child-growth-spurt', at: 'now-size', steps: [typed('20.5'), '.foot .main'] },

@@ -35,7 +35,8 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
   }
 
   protected override render() {
-    return html`${this.choices()}${this.foot(this.grouped ? this.beside() : nothing)}`;
+    const closing = this.group ? () => this.open(undefined) : undefined;
+    return html`${this.choices()}${this.foot(this.grouped ? this.beside() : nothing, false, closing)}`;
   }
 
   private get single(): readonly Offered[] {
@@ -73,9 +74,12 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
     return html`${this.searchField()}${this.search.trim() ? this.found() : this.groups()}`;
   }
 
+  private nameOf(group: string): string {
+    return this.words.say(`${this.table === 'activities' ? 'activity-group' : 'shoe-kind-group'}.${group}`);
+  }
+
   private groups() {
     const groups = [...new Set(this.offered.flatMap((option) => option.group ?? []))];
-    const prefix = this.table === 'activities' ? 'activity-group' : 'shoe-kind-group';
     const chosen = this.kept?.group;
     const drawn = this.table === 'activities';
     return html`<ul class=${drawn ? 'choices big' : 'choices list'} aria-labelledby=${this.headingId}>
@@ -83,26 +87,20 @@ export class OneOfQuestion extends QuestionElement<OneOf | YesNo> {
         (group) => html`<li>
           <button type="button" class="choice" aria-pressed=${String(chosen === group)} @click=${() => this.open(group)}>
             ${drawn ? html`<lw-drawing set="activities" name=${group}></lw-drawing>` : nothing}
-            ${this.words.say(`${prefix}.${group}`)}
+            ${this.nameOf(group)}
           </button>
         </li>`,
       )}
     </ul>`;
   }
 
-  private open(group: string): void {
+  private open(group: string | undefined): void {
     this.group = group;
-    void this.updateComplete.then(() =>
-      this.querySelector<HTMLElement>('.choice')?.focus({ focusVisible: false } as FocusOptions),
-    );
+    this.toFirstStop('.choice');
   }
 
   private inGroup(group: string) {
-    return html`<div class="in-group">
-        <button type="button" class="link" @click=${() => (this.group = undefined)}>
-          ${this.words.say('screen.otherKinds')}
-        </button>
-      </div>
+    return html`<h2 class="inner">${this.nameOf(group)}</h2>
       ${this.list(this.offered.filter((option) => option.group === group))}`;
   }
 

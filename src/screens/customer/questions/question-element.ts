@@ -16,11 +16,22 @@ export abstract class QuestionElement<Q extends Question = Question> extends Lig
   @property({ attribute: false }) back: TemplateResult | typeof nothing = nothing;
 
   /**
-   * The bottom row of every question: back, then what this kind needs to go on. It stays in sight, but for a list to be
+   * The bottom row of every question: back, then what this kind needs to go on. Inside a question's second page, back is
+   * `closing` that page. It stays in sight, but for a list to be
    * `readToItsEnd`: there it stands under the last line, so that nobody says "none of these" of lines they never saw.
    */
-  protected foot(onward: unknown = nothing, readToItsEnd = false): TemplateResult {
-    return html`<div class=${readToItsEnd ? 'foot resting' : 'foot sticky'}>${this.back}${onward}</div>`;
+  protected foot(onward: unknown = nothing, readToItsEnd = false, closing?: () => void): TemplateResult {
+    const back = closing
+      ? html`<button type="button" class="button" data-act="back" @click=${closing}>${this.words.say('screen.back')}</button>`
+      : this.back;
+    return html`<div class=${readToItsEnd ? 'foot resting' : 'foot sticky'}>${back}${onward}</div>`;
+  }
+
+  /** After another page of the same question stands: whoever goes by keyboard starts at its first stop. */
+  protected toFirstStop(selector: string): void {
+    void this.updateComplete.then(() =>
+      this.querySelector<HTMLElement>(selector)?.focus({ focusVisible: false } as FocusOptions),
+    );
   }
 
   /**

@@ -3,21 +3,26 @@ import { customElement, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { SHARES } from '../../../flow/answers.ts';
 import type { SharesQuestion } from '../../../flow/format.ts';
-import { bringIntoView } from '../../parts/bring-into-view.ts';
 import type { Offered } from '../../parts/offered.ts';
 import '../../parts/drawing.ts';
 import { QuestionElement } from './question-element.ts';
 
-/** Tick places (or movements); each one ticked gets its own row below: mostly, some, now and then. */
+/**
+ * Tick places (or movements); where more than one is ticked, the next page of the question asks of each how often:
+ * mostly, some, now and then. Rows under the ticks pushed one another below the window.
+ */
 @customElement('lw-shares')
 export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
   @state() private shares: Readonly<Record<string, string>> = {};
+  /** Whether the rows are asked now. */
+  @state() private weighing = false;
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('question')) return;
     const { answer } = this;
     const given =
       typeof answer === 'object' && !Array.isArray(answer) ? (answer as Readonly<Record<string, string>>) : {};
+    this.weighing = false;
     this.shares = Object.fromEntries(this.ticks.flatMap(({ id }) => (given[id] ? [[id, given[id]]] : [])));
   }
 
@@ -29,15 +34,31 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
     const kept = Object.entries(this.shares).filter(([id]) => id !== option.id);
     const first = !kept.some(([, share]) => share === 'mostly');
     this.shares = Object.fromEntries(on ? [...kept, [option.id, first ? 'mostly' : 'some']] : kept);
-    if (on) void this.updateComplete.then(() => bringIntoView(this.querySelector(`[data-row="${option.id}"]`)));
   }
 
   private get drawn(): boolean {
     return 'table' in this.question.options && this.question.options.table === 'floors';
   }
 
+  private get chosen(): readonly Offered[] {
+    return this.ticks.filter((option) => this.shares[option.id]);
+  }
+
+  /** One floor alone is what is mostly underfoot; one movement alone may still be rare. */
+  private get weighs(): boolean {
+    return this.chosen.length > (this.drawn ? 1 : 0);
+  }
+
+  private weigh(weighing: boolean): void {
+    this.weighing = weighing;
+    this.toFirstStop(weighing ? '.rows input:checked' : '.choice input');
+  }
+
   protected override render() {
-    const chosen = this.ticks.filter((option) => this.shares[option.id]);
+    return this.weighing ? this.rows() : this.tiles();
+  }
+
+  private tiles() {
     return html`<fieldset>
         <legend class="visually-hidden">${this.say('ask')}</legend>
         <ul class=${this.drawn ? 'choices tiles' : 'choices list'}>
@@ -59,15 +80,23 @@ export class SharesQuestionElement extends QuestionElement<SharesQuestion> {
           )}
         </ul>
       </fieldset>
-      ${
-        chosen.length > 1 || (chosen.length === 1 && !this.drawn)
-          ? html`<section aria-live="polite">
-              <h2>${this.words.say('screen.howOften')}</h2>
-              <div class="rows">${chosen.map((option) => this.row(option))}</div>
-            </section>`
-          : nothing
-      }
-      ${this.foot(this.onward(chosen.length > 0 ? this.inOrder() : undefined, { alone: (id) => ({ [id]: 'mostly' }) }))}`;
+      ${this.foot(this.weighs ? this.toRows() : this.finished())}`;
+  }
+
+  private toRows() {
+    return html`<button type="button" class="button main" @click=${() => this.weigh(true)}>
+      ${this.words.say('screen.continue')}
+    </button>`;
+  }
+
+  private finished() {
+    return this.onward(this.chosen.length > 0 ? this.inOrder() : undefined, { alone: (id) => ({ [id]: 'mostly' }) });
+  }
+
+  private rows() {
+    return html`<h2 class="inner">${this.words.say('screen.howOften')}</h2>
+      <div class="rows">${this.chosen.map((option) => this.row(option))}</div>
+      ${this.foot(this.finished(), false, () => this.weigh(false))}`;
   }
 
   private inOrder(): Readonly<Record<string, string>> {
