@@ -72,6 +72,15 @@ describe('a wish', () => {
     expect(wish({ ...wet, wet: 'dry' }, 'dry-or-drain')).toBeUndefined();
   });
 
+  it('for a sole tested against slipping follows from slipping on a hard floor, unless the place demands one anyway', () => {
+    const slips = { activity: 'everyday-walking', 'now-troubles': ['slips-on-floor'] };
+    const onTiles = { ...slips, floors: { tiles: 'mostly' } };
+    expect(wish(onTiles, 'slip-mark')?.reasons.map(({ from }) => from)).toEqual(['now-troubles:slips-on-floor']);
+    expect(wish({ ...slips, floors: { mud: 'mostly' } }, 'slip-mark')).toBeUndefined();
+    expect(wish({ ...onTiles, 'place-rules': ['slip-mark'] }, 'slip-mark')).toBeUndefined();
+    expect(wish({ ...onTiles, 'now-troubles': ['wobbles'] }, 'slip-mark')).toBeUndefined();
+  });
+
   it('for something to fasten follows from age or falls, and said by both counts once', () => {
     const walker = { activity: 'everyday-walking' };
     const older = wish({ ...walker, 'age-band': '65-plus' }, 'fastened');
