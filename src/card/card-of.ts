@@ -54,7 +54,8 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const privacy = { health, tellsHealth, hiddenMusts, withFrom: fitter };
   const first = labelSystem(visit);
   const calculated = calculatedOf(shown, first);
-  const pairs = pairsOf(shortlist.lineUps, first, privacy, context.letters, calculated[0]);
+  const isDecided = visit.choice?.kind === 'pair';
+  const pairs = pairsOf(shortlist.lineUps, first, privacy, context.letters, calculated[0], isDecided);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
   // What also follows from an open answer stays said, whatever a health answer adds to its reasons.
   const own = tellsHealth ? profile.cautions : [...profile.cautions, ...shown.cautions];

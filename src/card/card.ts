@@ -76,6 +76,10 @@ export interface CardLineUp {
   readonly for: string;
   readonly sureness: 'closest-on-paper' | 'feet-decide' | 'none';
   readonly pairs: readonly CardPair[];
+  /** What all of the pairs meet, the most important first: said once, and of no pair by itself. Absent when nothing. */
+  readonly sharedReasons?: readonly CardMeets[];
+  /** What speaks against all of them alike. */
+  readonly sharedMisgivings?: readonly CardMeets[];
   /** Only when there are no pairs: what would bring some back. */
   readonly ifDropped: LineUp['ifDropped'];
   /** Only where pairs are few, or not all made for what is done in them. */

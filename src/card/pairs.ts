@@ -1,9 +1,10 @@
-import { said } from '../shortlist/meets.ts';
+import { MOST_SAID, tellable } from '../shortlist/meets.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
 import { type Box, LABEL_SYSTEMS, type LabelSystem, type Shoe } from '../stock/shoe.ts';
 import { type Calculated, labelBeside } from './calculated-size.ts';
-import type { CardBox, CardLineUp, CardPair } from './card.ts';
+import type { CardBox, CardLineUp, CardMeets, CardPair } from './card.ts';
 import { isHealth } from './private.ts';
+import { ownOf, sharedBy } from './shared-by.ts';
 
 export interface PairPrivacy {
   readonly health: ReadonlySet<string>;
@@ -14,9 +15,16 @@ export interface PairPrivacy {
   readonly withFrom: boolean;
 }
 
+/** Reasons and misgivings in the order of their weight, as far as this card may tell them. */
+type Tell = (meets: Entry['reasons']) => readonly CardMeets[];
+
+/** Where reasons are shared, so many of them are said, and so many of each pair's own: together a line more than one pair had. Our choice. */
+const SHARED = 2;
+
 /**
  * Line-ups with letters running on over all of them, and the shoe behind each letter. `given` are shoe ids in the order
- * of the letters they already have; `calculated` is the size that labels are held against.
+ * of the letters they already have; `calculated` is the size that labels are held against. Once a pair is `decided` on,
+ * its reasons are its own and none is told of several at once.
  */
 export function pairsOf(
   lineUps: readonly LineUp[],
@@ -24,26 +32,44 @@ export function pairsOf(
   privacy: PairPrivacy,
   given: readonly string[] = [],
   calculated?: Calculated,
+  decided = false,
 ): { readonly lineUps: readonly CardLineUp[]; readonly shoes: readonly { letter: string; shoe: Shoe }[] } {
   const order = new Set(given);
   const shoes: { letter: string; shoe: Shoe }[] = [];
   const tells = (from: string) => privacy.tellsHealth || !isHealth(from, privacy.health);
-  const out = lineUps.map((lineUp) => ({
-    for: lineUp.for,
-    sureness: lineUp.sureness,
-    pairs: lineUp.entries.map((entry) => {
-      order.add(entry.shoe.id);
-      const letter = letterOf([...order].indexOf(entry.shoe.id));
-      if (!shoes.some(({ shoe }) => shoe.id === entry.shoe.id)) shoes.push({ letter, shoe: entry.shoe });
-      return pairOf(entry, letter, { first, calculated }, tells, privacy);
-    }),
-    ifDropped:
-      lineUp.entries.length === 0 ? lineUp.ifDropped.filter((each) => !privacy.hiddenMusts.has(each.must)) : [],
-    ...(lineUp.moreWithout && !privacy.hiddenMusts.has(lineUp.moreWithout.must)
-      ? { moreWithout: lineUp.moreWithout }
-      : {}),
-    ...(lineUp.whatIf && tells(lineUp.whatIf.question) ? { whatIf: lineUp.whatIf } : {}),
-  }));
+  const tell: Tell = (meets) =>
+    // The last pair is said once, beside the pair: see `lastPair`.
+    tellable(
+      meets.filter((item) => tells(item.from) && item.code !== 'last-pair'),
+      privacy.tellsHealth,
+    ).map((item) => ({
+      code: item.code,
+      ...(item.attribute ? { attribute: item.attribute } : {}),
+      ...(privacy.withFrom ? { from: item.from } : {}),
+    }));
+  const out = lineUps.map((lineUp) => {
+    const all = (of: 'misgivings' | 'reasons') =>
+      decided ? [] : sharedBy(lineUp.entries.map((entry) => tell(entry[of])));
+    const shared = { reasons: all('reasons'), misgivings: all('misgivings') };
+    return {
+      for: lineUp.for,
+      sureness: lineUp.sureness,
+      ...(shared.reasons.length > 0 ? { sharedReasons: shared.reasons.slice(0, SHARED) } : {}),
+      ...(shared.misgivings.length > 0 ? { sharedMisgivings: shared.misgivings.slice(0, SHARED) } : {}),
+      pairs: lineUp.entries.map((entry) => {
+        order.add(entry.shoe.id);
+        const letter = letterOf([...order].indexOf(entry.shoe.id));
+        if (!shoes.some(({ shoe }) => shoe.id === entry.shoe.id)) shoes.push({ letter, shoe: entry.shoe });
+        return pairOf(entry, letter, { first, calculated }, tell, shared);
+      }),
+      ifDropped:
+        lineUp.entries.length === 0 ? lineUp.ifDropped.filter((each) => !privacy.hiddenMusts.has(each.must)) : [],
+      ...(lineUp.moreWithout && !privacy.hiddenMusts.has(lineUp.moreWithout.must)
+        ? { moreWithout: lineUp.moreWithout }
+        : {}),
+      ...(lineUp.whatIf && tells(lineUp.whatIf.question) ? { whatIf: lineUp.whatIf } : {}),
+    };
+  });
   return { lineUps: out, shoes };
 }
 
@@ -51,19 +77,11 @@ function pairOf(
   entry: Entry,
   letter: string,
   { first, calculated }: { readonly first: LabelSystem; readonly calculated: Calculated | undefined },
-  tells: (from: string) => boolean,
-  { tellsHealth, withFrom }: PairPrivacy,
+  tell: Tell,
+  shared: Readonly<Record<'misgivings' | 'reasons', readonly CardMeets[]>>,
 ): CardPair {
-  const meets = (list: Entry['reasons']) =>
-    said(
-      // Said once, beside the pair: see `lastPair`.
-      list.filter((item) => tells(item.from) && item.code !== 'last-pair'),
-      tellsHealth,
-    ).map((item) => ({
-      code: item.code,
-      ...(item.attribute ? { attribute: item.attribute } : {}),
-      ...(withFrom ? { from: item.from } : {}),
-    }));
+  const own = (of: 'misgivings' | 'reasons') => ownOf(tell(entry[of]), shared[of]);
+  const reasons = shared.reasons.length > 0 ? SHARED : MOST_SAID;
   return {
     letter,
     shoe: entry.shoe.id,
@@ -73,8 +91,8 @@ function pairOf(
     lastPair: entry.lastPair,
     boxes: entry.boxes.map((fit) => boxOf(fit.box, first)),
     ...besideCalculated(entry, first, calculated),
-    reasons: meets(entry.reasons),
-    misgivings: meets(entry.misgivings),
+    reasons: own('reasons').slice(0, reasons),
+    misgivings: own('misgivings').slice(0, MOST_SAID),
     unknown: entry.unknown,
     easeIn: entry.easeIn && { triggers: entry.easeIn.triggers, unit: entry.easeIn.unit, weeks: entry.easeIn.weeks },
   };

@@ -3,7 +3,16 @@ import { codePiece } from './layout/blocks/code.ts';
 import { tape } from './layout/blocks/strips.ts';
 import type { Pen } from './layout/pen.ts';
 import { escaped, svgOf } from './svg.ts';
-import type { CardText, CautionsText, ListText, PairText, StripText, TableText, TaskText } from './text/card-text.ts';
+import type {
+  CardText,
+  CautionsText,
+  LineUpText,
+  ListText,
+  PairText,
+  StripText,
+  TableText,
+  TaskText,
+} from './text/card-text.ts';
 
 /**
  * The same card as HTML: preview, reading copy for screen readers, and what is printed where no PDF can be made or the
@@ -20,7 +29,7 @@ ${text.lead.map(p).join('\n')}
 ${text.musts ? p(text.musts) : ''}
 ${decision(text)}
 ${pictures(text)}
-${text.lineUps.map((lineUp) => `${lineUp.heading ? h2(lineUp.heading) : ''}<div class="card-pairs">${lineUp.pairs.map((pair) => pairHtml(pair, lineUp.heading ? 3 : 2)).join('')}</div>${lineUp.notes.map(p).join('')}`).join('\n')}
+${text.lineUps.map(lineUpHtml).join('\n')}
 ${text.bench ? table(text.bench.tried) : ''}
 ${strips(text)}
 ${tasks(text)}
@@ -82,13 +91,20 @@ ${fetch.boxes.length > 0 ? `${h2(fetch.heading)}<ul class="card-boxes">${boxes.j
 </header>`;
 }
 
-function pairHtml(pair: PairText, level: 2 | 3): string {
-  const lines = [
-    ...pair.reasons.map((reason) => `<li class="card-meets">${escaped(reason)}</li>`),
-    ...pair.misgivings.map(
-      (misgiving) => `<li class="card-but"><b>${escaped(pair.but)}</b> ${escaped(misgiving)}</li>`,
-    ),
+function lineUpHtml({ heading, sharedReasons, sharedMisgivings, pairs, notes, but: word }: LineUpText): string {
+  const shared = [
+    ...(sharedReasons ? [meets(sharedReasons)] : []),
+    ...(sharedMisgivings ? [but(word, sharedMisgivings)] : []),
   ];
+  return `${heading ? h2(heading) : ''}${shared.length > 0 ? `<ul>${shared.join('')}</ul>` : ''}<div class="card-pairs">${pairs.map((pair) => pairHtml(pair, heading ? 3 : 2)).join('')}</div>${notes.map(p).join('')}`;
+}
+
+const meets = (reason: string): string => `<li class="card-meets">${escaped(reason)}</li>`;
+const but = (word: string, misgiving: string): string =>
+  `<li class="card-but"><b>${escaped(word)}</b> ${escaped(misgiving)}</li>`;
+
+function pairHtml(pair: PairText, level: 2 | 3): string {
+  const lines = [...pair.reasons.map(meets), ...pair.misgivings.map((misgiving) => but(pair.but, misgiving))];
   return `<section><h${level}><span class="card-letter">${escaped(pair.letter)}</span> ${apart(pair.name)}</h${level}><p>${escaped(pair.part)}</p><ul>${lines.join('')}</ul>${pair.notes.map(p).join('')}${pair.unknown ? p(pair.unknown) : ''}</section>`;
 }
 

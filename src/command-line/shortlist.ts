@@ -1,4 +1,5 @@
 import { type Line, lineOf } from '../pipeline.ts';
+import { said as mostSaid } from '../shortlist/meets.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
 import type { Words } from '../words/words.ts';
 import { loadKnowledge, loadStock, loadVisit } from './load.ts';
@@ -59,7 +60,7 @@ function lineUpLines(lineUp: LineUp, words: Words): readonly string[] {
       `  ${entry.place}. ${entry.shoe.name}: ${words.say(`part.${entry.part}`)}; ${entry.boxes
         .map(({ box }) => `${Object.values(box.labels)[0] ?? box.id} on shelf ${box.place}`)
         .join(', ')}`,
-      ...entry.reasons.map(({ code, from }) => `     + ${words.say(`reason.${code}`)} (${from})`),
+      ...mostSaid(entry.reasons, true).map(({ code, from }) => `     + ${words.say(`reason.${code}`)} (${from})`),
       ...entry.misgivings.map(({ code, from }) => `     - ${words.say(`misgiving.${code}`)} (${from})`),
     ]),
     ...lineUp.removed.map(({ must, count }) => `  ${must} left out ${count}`),

@@ -16,21 +16,32 @@ export function tracedTo(reasons: readonly Reason[], health: ReadonlySet<string>
   return first === undefined ? { from: 'stock' } : { from: first.from, health: true };
 }
 
+interface Weighed {
+  readonly weight: number;
+  readonly meets: Meets;
+}
+
+/** All that can be said, the most important first. */
+export const inOrder = (all: readonly Weighed[]): readonly Meets[] =>
+  all.toSorted((a, b) => b.weight - a.weight).map(({ meets }) => meets);
+
 /**
  * The most important of what can be said, in order. Whatever rests on a health answer alone is one more than the
  * rest, so that a card which may not name it still has as much to say as any other.
  */
-export function mostImportant(all: readonly { readonly weight: number; readonly meets: Meets }[]): readonly Meets[] {
-  const inOrder = all.toSorted((a, b) => b.weight - a.weight).map(({ meets }) => meets);
-  const plain = inOrder.filter(({ health }) => !health).slice(0, MOST_SAID);
-  const top = inOrder.slice(0, MOST_SAID);
-  return inOrder.filter((each) => top.includes(each) || plain.includes(each));
+export function mostImportant(weighed: readonly Weighed[]): readonly Meets[] {
+  const all = inOrder(weighed);
+  const plain = all.filter(({ health }) => !health).slice(0, MOST_SAID);
+  const top = all.slice(0, MOST_SAID);
+  return all.filter((each) => top.includes(each) || plain.includes(each));
 }
 
-/**
- * What to print or show of a pair's reasons or misgivings: at most three, and nothing that rests on a health answer
- * alone unless the customer agreed to have it named.
- */
+/** Nothing that rests on a health answer alone, unless the customer agreed to have it named. */
+export function tellable(meets: readonly Meets[], mayNameHealth: boolean): readonly Meets[] {
+  return meets.filter(({ health }) => mayNameHealth || !health);
+}
+
+/** What is said of one pair by itself: the three that weigh most, of what may be told. */
 export function said(meets: readonly Meets[], mayNameHealth: boolean): readonly Meets[] {
-  return meets.filter(({ health }) => mayNameHealth || !health).slice(0, MOST_SAID);
+  return tellable(meets, mayNameHealth).slice(0, MOST_SAID);
 }

@@ -1,10 +1,13 @@
 import type { Need, Preference } from '../profile/profile.ts';
-import { mostImportant, tracedTo } from './meets.ts';
+import { inOrder, tracedTo } from './meets.ts';
 import { wishMet } from './preferred.ts';
 import type { Scored } from './scored.ts';
 import type { Meets } from './shortlist.ts';
 
-/** What a pair meets: the needs whose ideal range its recorded figure lies in, the most important first; and the wishes it fulfils. */
+/**
+ * All that a pair meets, the most important first: needs whose ideal range its recorded figure lies in, and wishes it
+ * fulfils. How many of them are said, and which are said of all pairs at once, is the card's to decide.
+ */
 export function reasonsFor(
   { shoe }: Scored,
   needs: readonly Need[],
@@ -16,7 +19,7 @@ export function reasonsFor(
     return value !== undefined && value >= ideal[0] && value <= ideal[1];
   });
   const wishes = preferences.filter((each) => each.kind === 'wish' && wishMet(shoe, each) === 'yes');
-  return mostImportant([
+  return inOrder([
     ...met.map(({ attribute, importance, reasons }) => ({
       weight: importance,
       meets: { code: `${attribute}-meets`, attribute, ...tracedTo(reasons, health) },

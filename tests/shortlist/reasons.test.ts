@@ -15,7 +15,7 @@ const misgivings = (of: Shoe, needs: readonly Need[], facts: Profile['facts'] = 
 const codes = (all: readonly { code: string }[]) => all.map(({ code }) => code);
 
 describe('what a pair meets', () => {
-  test('is said the most important first, three at most', () => {
+  test('is said the most important first, three at most of one pair by itself', () => {
     const needs = [
       need('cushion', [3, 4], 0.3),
       need('mass', [250, 300], 0.6),
@@ -23,7 +23,8 @@ describe('what a pair meets', () => {
       need('bend', [2, 4], 0.2),
     ];
     const of = shoe('a', { cushion: 3, mass: 270, drop: 6, bend: 3 });
-    expect(codes(reasons(of, needs))).toEqual(['mass-meets', 'drop-meets', 'cushion-meets']);
+    expect(codes(reasons(of, needs))).toEqual(['mass-meets', 'drop-meets', 'cushion-meets', 'bend-meets']);
+    expect(codes(said(reasons(of, needs), true))).toEqual(['mass-meets', 'drop-meets', 'cushion-meets']);
   });
 
   test('is not said of a figure nobody recorded', () => {

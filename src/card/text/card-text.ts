@@ -86,7 +86,11 @@ export interface FetchBox {
 
 export interface LineUpText {
   readonly heading?: string;
+  /** What all of the pairs meet, and what speaks against all of them: a sentence each. */
+  readonly sharedReasons?: string;
+  readonly sharedMisgivings?: string;
   readonly pairs: readonly PairText[];
+  readonly but: string;
   readonly notes: readonly string[];
 }
 export interface PairText {

@@ -1,7 +1,7 @@
 import { sayValue } from '../../attributes/say-value.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
-import type { CardFacts, CardLineUp, CardPair } from '../card.ts';
+import type { CardFacts, CardLineUp, CardMeets, CardPair } from '../card.ts';
 import { labelsOf, widthOf } from './box-text.ts';
 import type { FetchBox, FetchText, LineUpText, PairText } from './card-text.ts';
 import { mustText } from './must-text.ts';
@@ -45,9 +45,26 @@ function fetchBox(pair: CardPair, words: Words): readonly FetchBox[] {
 export function lineUpsText(facts: CardFacts, words: Words): readonly LineUpText[] {
   return facts.lineUps.map((lineUp) => ({
     ...(lineUp.for === 'all' ? {} : { heading: words.say('card.for', { for: forText(lineUp.for, words) }) }),
-    pairs: lineUp.pairs.map((pair) => pairText(pair, facts, words)),
+    ...sharedText(lineUp, words),
+    pairs: lineUp.pairs.map((pair) => pairText(pair, lineUp, facts, words)),
     notes: notesOf(lineUp, facts, words),
+    but: words.say('card.pair.but'),
   }));
+}
+
+function sharedText(
+  { pairs, sharedReasons, sharedMisgivings }: CardLineUp,
+  words: Words,
+): Pick<LineUpText, 'sharedMisgivings' | 'sharedReasons'> {
+  const of = pairs.length === 2 ? 'both' : 'all';
+  const list = (kind: string, shared: readonly CardMeets[]) =>
+    shared.map(({ code }) => words.say(`${kind}.${code}`)).join(' · ');
+  return {
+    ...(sharedReasons ? { sharedReasons: words.say(`card.pair.${of}`, { what: list('reason', sharedReasons) }) } : {}),
+    ...(sharedMisgivings
+      ? { sharedMisgivings: words.say(`card.pair.${of}`, { what: list('misgiving', sharedMisgivings) }) }
+      : {}),
+  };
 }
 
 /** What a line-up is for, in words; `all` has none. */
@@ -99,8 +116,8 @@ function whatIfText({ whatIf }: CardLineUp, facts: CardFacts, words: Words): rea
   return [words.say(`what-if.${without ? 'without' : 'instead'}`, { answer: words.say(answer), question: ask, shoe })];
 }
 
-function pairText(pair: CardPair, facts: CardFacts, words: Words): PairText {
-  const said = new Set(pair.misgivings.map((misgiving) => misgiving.code));
+function pairText(pair: CardPair, { sharedMisgivings = [] }: CardLineUp, facts: CardFacts, words: Words): PairText {
+  const said = new Set([...sharedMisgivings, ...pair.misgivings].map(({ code }) => code));
   const unknown = pair.unknown
     .filter((key) => !said.has(`${key}-unknown`))
     .map((key) => words.say(`card.strip.${key}.name`));

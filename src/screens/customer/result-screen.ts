@@ -82,9 +82,17 @@ export class ResultScreen extends LightElement {
     </section>`;
   }
 
-  private lineUp({ heading, pairs, notes }: LineUpText) {
+  private lineUp({ heading, sharedReasons, sharedMisgivings, pairs, notes, but }: LineUpText) {
     return html`<section class="line-up">
       ${heading ? html`<h2>${heading}</h2>` : nothing}
+      ${
+        sharedReasons || sharedMisgivings
+          ? html`<ul class="reasons">
+              ${sharedReasons ? this.tick(sharedReasons) : nothing}
+              ${sharedMisgivings ? this.but(but, sharedMisgivings) : nothing}
+            </ul>`
+          : nothing
+      }
       <ol class="pairs">
         ${pairs.map((pair) => this.pair(pair))}
       </ol>
@@ -111,15 +119,21 @@ ${
     : nothing
 }
       <ul class="reasons">
-        ${pair.reasons.map(
-          (reason) => html`<li>
-            <svg viewBox="0 0 20 16" aria-hidden="true"><path d="M2 8l6 6L18 2" /></svg><span>${reason}</span>
-          </li>`,
-        )}
-        ${pair.misgivings.map((misgiving) => html`<li><span class="but">${pair.but}</span><span>${misgiving}</span></li>`)}
+        ${pair.reasons.map((reason) => this.tick(reason))}
+        ${pair.misgivings.map((misgiving) => this.but(pair.but, misgiving))}
       </ul>
       ${pair.notes.map((note) => html`<p class="soft small">${note}</p>`)}
     </li>`;
+  }
+
+  private tick(reason: string) {
+    return html`<li>
+      <svg viewBox="0 0 20 16" aria-hidden="true"><path d="M2 8l6 6L18 2" /></svg><span>${reason}</span>
+    </li>`;
+  }
+
+  private but(word: string, misgiving: string) {
+    return html`<li><span class="but">${word}</span><span>${misgiving}</span></li>`;
   }
 
   private size() {

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { sayValue } from '../../attributes/say-value.ts';
 import { easeInText } from '../../card/text/ease-in-text.ts';
 import type { Profile } from '../../profile/profile.ts';
+import { said as mostSaid } from '../../shortlist/meets.ts';
 import type { BoxFit } from '../../sizing/advice.ts';
 import type { LabelSystem } from '../../stock/shoe.ts';
 import { listText } from '../../units/list-text.ts';
@@ -41,7 +42,7 @@ export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, w
       ${boxes.slice(0, 2).map((fit, at) => boxToFetch(fit, at > 0, first, words))}
     </ul>
     <ul class="reasons">
-      ${reasons.map(
+      ${mostSaid(reasons, true).map(
         ({ code }) => html`<li>
           <svg viewBox="0 0 20 16" aria-hidden="true"><path d="M2 8l6 6L18 2" /></svg><span>${words.say(`reason.${code}`)}</span>
         </li>`,

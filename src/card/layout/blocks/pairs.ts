@@ -5,12 +5,21 @@ import { inColumns, type Piece, shift, stack } from '../piece.ts';
 import { tick } from './drawings.ts';
 import { letterDisc } from './letter.ts';
 
-/** The pairs with their reasons and misgivings, `most` of each; what was not recorded is always said. */
+/**
+ * The pairs with their reasons and misgivings, `most` of each, one less beside what all of
+ * the pairs share; what was not recorded is always said.
+ */
 export function pairsBlock(text: CardText, pen: Pen, width: number, columns: number, most: number): readonly Piece[] {
   const pairs = text.lineUps.flatMap((lineUp) => {
     const across = Math.min(columns, Math.max(1, lineUp.pairs.length));
+    const own = {
+      reasons: lineUp.sharedReasons ? most - 1 : most,
+      misgivings: lineUp.sharedMisgivings ? most - 1 : most,
+    };
     return [
       ...(lineUp.heading ? [heading(pen, lineUp.heading, width)] : []),
+      ...(lineUp.sharedReasons ? [{ ...ticked(lineUp.sharedReasons, pen, width), before: 1.5 }] : []),
+      ...(lineUp.sharedMisgivings ? [afterBut(lineUp.but, lineUp.sharedMisgivings, pen, width)] : []),
       ...inColumns(
         across,
         width,
@@ -20,7 +29,7 @@ export function pairsBlock(text: CardText, pen: Pen, width: number, columns: num
           // All of a row alike, so that what stands below starts at one height.
           const row = across > 1 ? lineUp.pairs : [pair];
           const beside = row.every((each) => hasRoomForPart(each, pen, room));
-          return pairPiece(pair, pen, room, most, across === 1, beside);
+          return pairPiece(pair, pen, room, own, across === 1, beside);
         }),
       ),
       ...(across > 1 ? notRecorded(lineUp.pairs, pen, width) : []),
@@ -64,7 +73,14 @@ function hasRoomForPart(pair: PairText, pen: Pen, width: number): boolean {
   return width >= 60 && namesIn(top, pen).length === 1 && end + room <= width;
 }
 
-function pairPiece(pair: PairText, pen: Pen, width: number, most: number, alone: boolean, partBeside: boolean): Piece {
+function pairPiece(
+  pair: PairText,
+  pen: Pen,
+  width: number,
+  most: Readonly<Record<'misgivings' | 'reasons', number>>,
+  alone: boolean,
+  partBeside: boolean,
+): Piece {
   const top = topOf(pair, pen, width);
   const seam: Piece = {
     height: 0.4,
@@ -74,8 +90,8 @@ function pairPiece(pair: PairText, pen: Pen, width: number, most: number, alone:
   return stack([
     ...withPart(top, pair.part, pen, width, partBeside),
     seam,
-    ...pair.reasons.slice(0, most).map((reason) => ticked(reason, pen, width)),
-    ...pair.misgivings.slice(0, most).map((misgiving) => afterBut(pair.but, misgiving, pen, width)),
+    ...pair.reasons.slice(0, most.reasons).map((reason) => ticked(reason, pen, width)),
+    ...pair.misgivings.slice(0, most.misgivings).map((misgiving) => afterBut(pair.but, misgiving, pen, width)),
     ...[...pair.notes, ...(alone && pair.unknown ? [pair.unknown] : [])].map((note) =>
       para(pen, note, width, { size: pen.body, ink: 'soft' }, 0.8),
     ),
