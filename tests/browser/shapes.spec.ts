@@ -297,6 +297,11 @@ test('for others a new page arrives with a small movement', async ({ page }) => 
   );
 });
 
+const afterAMoment = async (page: Page) => {
+  await page.waitForTimeout(200);
+  return stopNow(page);
+};
+
 for (const [name, viewport] of [
   ['lying', { width: 1280, height: 800 }],
   ['low', { width: 1024, height: 600 }],
@@ -309,7 +314,8 @@ for (const [name, viewport] of [
       await openState(page, state);
       for (let stops = 0; stops < 60; stops += 1) {
         await page.keyboard.press('Tab');
-        const stop = await stopNow(page);
+        // A page still coming in is looked at once more when it has come to rest.
+        const stop = await stopNow(page).then((at) => (at?.clear && at.ring ? at : afterAMoment(page)));
         if (!stop) break;
         if (!stop.clear || !stop.ring) hidden.push(`${state}: ${stop.name}`);
       }
