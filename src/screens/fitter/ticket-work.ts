@@ -9,6 +9,7 @@ import type { Profile } from '../../profile/profile.ts';
 import type { Box } from '../../stock/shoe.ts';
 import type { Store } from '../../storage/store.ts';
 import { listText } from '../../units/list-text.ts';
+import { effectiveAnswers } from '../../visit/effective.ts';
 import type { TryOn } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
@@ -235,7 +236,13 @@ export class TicketWork extends LightElement {
             .currency=${this.shop.currency}
             .initials=${this.initials}
           ></lw-answers>
-          <lw-needs .why=${work.why} .words=${words} .currency=${this.shop.currency}></lw-needs>
+          <lw-needs
+            .why=${work.why}
+            .answers=${effectiveAnswers(ticket.visit, this.flow)}
+            .flow=${this.flow}
+            .words=${words}
+            .currency=${this.shop.currency}
+          ></lw-needs>
         </div>`;
       case 'measure':
         return html`<lw-measure
