@@ -230,6 +230,7 @@ export class TicketWork extends LightElement {
             .visit=${ticket.visit}
             .unknown=${work.line.profile.unknown}
             .why=${work.why}
+            .toeRoom=${work.line.profile.size.toeRoom}
             .flow=${this.flow}
             .tables=${this.tables}
             .words=${words}
