@@ -5,7 +5,6 @@ import type { Shop } from '../../card/shop.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import type { Observation } from '../../observation/observation.ts';
-import type { Profile } from '../../profile/profile.ts';
 import type { Box } from '../../stock/shoe.ts';
 import type { Store } from '../../storage/store.ts';
 import { listText } from '../../units/list-text.ts';
@@ -19,10 +18,10 @@ import './answers-panel.ts';
 import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, NO_NOTES } from './bench-ticket.ts';
 import { isStop } from './cautions-panel.ts';
-import { clearedAnswers, isCleared } from './cleared.ts';
 import type { CloseWish } from './decide-panel.ts';
 import './decide-panel.ts';
 import { glance } from './glance.ts';
+import { headSaid } from './head-said.ts';
 import './line-up-panel.ts';
 import { movedTexts } from './moved-text.ts';
 import './need-list.ts';
@@ -123,7 +122,7 @@ export class TicketWork extends LightElement {
     return html`<div class="ticket-bar">
         <div class="ticket-head">
           <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
-          ${work ? this.outcome(work.line.profile) : nothing} ${work ? this.views() : nothing}
+          ${work ? headSaid(work.line.profile, kept.asksFirst, words) : nothing} ${work ? this.views() : nothing}
           ${
             // Measuring and trying on have an undo of their own, for their own steps.
             this.view === 'measure' || this.view === 'feet'
@@ -170,20 +169,6 @@ export class TicketWork extends LightElement {
         </button>`,
       )}
     </nav>`;
-  }
-
-  private outcome(profile: Profile) {
-    const { words } = this;
-    const { outcome, hold, otherFootwear } = profile;
-    const cleared = isCleared(profile);
-    const about = cleared ? clearedAnswers(profile, words) : '';
-    return html`<p class="outcome">
-      <strong>${words.say(this.kept.asksFirst && !isStop(hold) ? 'bench.lines.askFirst' : `bench.outcome.${outcome}`)}</strong>
-      ${otherFootwear ? html`<span>${words.say(`other-footwear.${otherFootwear}.text`)}</span>` : nothing}
-      ${cleared ? html`<strong class="gently">${words.say('bench.clearance.gently')}</strong>` : nothing}
-      ${about ? html`<span>${words.say('bench.clearance.about', { what: about })}</span>` : nothing}
-      ${isStop(hold) || (cleared && hold === 'none') ? nothing : html`<span class="soft">${words.say(`bench.hold.${hold}`)}</span>`}
-    </p>`;
   }
 
   private readonly changed = (event: Event): void => {
