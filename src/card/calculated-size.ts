@@ -1,6 +1,6 @@
 import type { FormulaLabels } from '../sizing/advice.ts';
 import { footOfLabel } from '../sizing/judge-box.ts';
-import type { LabelSystem } from '../stock/shoe.ts';
+import type { Box, LabelSystem } from '../stock/shoe.ts';
 import { PARIS_POINT } from '../units/length.ts';
 import type { CardBox, CardLineUp } from './card.ts';
 
@@ -73,3 +73,15 @@ export function labelBeside({ labels }: CardBox, { system, label }: Calculated):
 }
 /** A whole size of the closest scale, EU's, less what rounding takes, millimetres of foot. */
 const WHOLE_SIZE = PARIS_POINT - 0.5;
+
+/**
+ * Whether none of a model's boxes bears the calculated size, though some bear labels of its system: whoever looks for
+ * it on the shelf looks in vain.
+ *
+ * @example noneBears([{ labels: { eu: '41' } }, { labels: { eu: '43' } }], { system: 'eu', label: '42' }) // true
+ */
+export function noneBears(boxes: readonly Pick<Box, 'labels'>[], { system, label }: Calculated): boolean {
+  const foot = footOfLabel(system, label);
+  const printed = boxes.flatMap(({ labels }) => footOfLabel(system, labels[system]) ?? []);
+  return foot !== undefined && printed.length > 0 && printed.every((each) => Math.abs(each - foot) >= HALF_A_SIZE);
+}

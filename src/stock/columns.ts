@@ -55,3 +55,10 @@ export const COLUMNS: readonly Column[] = [
   box('on hand', 'on-hand', 'in stock', 'stock', 'quantity', 'qty', 'bestand', 'menge', 'anzahl'),
   box('reserved', 'reserved', 'on hold', 'reserviert', 'zurückgelegt'),
 ];
+
+/** Without these, by header, nothing of a list is loaded: a line would be neither a model nor a box. */
+export const NEEDED: readonly string[] = ['shoe', 'model', 'box'];
+
+/** What tells the size of a box. One of them must be filled in for each. */
+export const tellsSize = ({ field }: Column): boolean =>
+  field.of === 'box' && (field.part === 'label' || field.part === 'inner-length');

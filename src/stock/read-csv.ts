@@ -1,5 +1,6 @@
 import type { Finding, Reading } from '../units/result.ts';
 import { assemble } from './assemble.ts';
+import { NEEDED } from './columns.ts';
 import { EXAMPLE_ID, EXAMPLE_NAME } from './example.ts';
 import { withoutHidden } from './hidden.ts';
 import { countKnown, readHeader } from './read-header.ts';
@@ -65,7 +66,7 @@ export function readStock(text: string, options: ReadOptions): Reading<Stock> {
   const { columns, findings: columnFindings } = readHeader(header.cells, line);
   const findings: Finding[] = [...columnFindings];
   const has = (name: string) => columns.some(({ column }) => column?.header === name);
-  const missing = ['shoe', 'model', 'box'].filter((name) => !has(name));
+  const missing = NEEDED.filter((name) => !has(name));
   if (missing.length > 0) {
     findings.push(
       ...missing.map((column): Finding => ({ code: 'stock-column-missing', severity: 'error', line, column })),

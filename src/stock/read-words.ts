@@ -38,7 +38,7 @@ const plainWord = (text: string): string =>
     .trim();
 
 /**
- * Several words in one cell, between bars, semicolons, commas or line breaks. Each once, in the order given.
+ * Several words in one cell, between bars, semicolons, commas (Arabic ones too) or line breaks. Each once, in the order given.
  *
  * @example
  * readList(attribute('closure'), 'Laces | klett') // { items: ['laces', 'strap'], strange: [] }
@@ -49,7 +49,7 @@ export function readList(
   text: string,
 ): { readonly items: readonly string[]; readonly strange: readonly string[] } {
   const parts = text
-    .split(/[|;,\n]/)
+    .split(/[|;,؛،\n]/)
     .map((part) => part.trim())
     .filter((part) => part !== '');
   const strange = parts.filter((part) => readWord(row.items, part) === undefined);

@@ -1,3 +1,5 @@
+import { type Calculated, calculatedSizes, noneBears } from '../card/calculated-size.ts';
+import { labelSystem } from '../card/label-system.ts';
 import type { Knowledge } from '../flow/knowledge.ts';
 import { type Line, lineOf } from '../pipeline.ts';
 import { type Why, whyOf } from '../profile/why.ts';
@@ -7,6 +9,7 @@ import { type PulledIn, pullIn } from '../shortlist/pull-in.ts';
 import type { Entry, LineUp } from '../shortlist/shortlist.ts';
 import type { SizeAdvice } from '../sizing/advice.ts';
 import { fitBox } from '../sizing/box-fit.ts';
+import { boxesByShoe } from '../stock/index-boxes.ts';
 import type { Box, Shoe, Stock } from '../stock/shoe.ts';
 import type { Visit } from '../visit/visit.ts';
 
@@ -28,6 +31,8 @@ export interface BenchLine {
   readonly pulledIn: readonly PulledIn[];
   /** Names of the pairs set aside, by id. */
   readonly asideNames: Readonly<Record<string, string>>;
+  /** The calculated size, and the shown shoes (ids) of which no box that may be fetched bears it. */
+  readonly notHere?: { readonly size: Calculated; readonly shoes: readonly string[] };
   readonly stockAsOf: string;
   /** Every shoe ever shown on this ticket, in the order of its letter: a letter once given stays with its pair. */
   readonly letters: readonly string[];
@@ -50,8 +55,11 @@ export function benchLine(order: BenchOrder, knowledge: Knowledge, stock: Stock,
     ...line.shortlist.lineUps.flatMap(({ entries }) => entries.map(({ shoe }) => shoe.id)),
     ...wanted.map(({ id }) => id),
   ];
+  const { size, facts } = line.profile;
+  const [own] = size.labels ? calculatedSizes(labelSystem(visit), size.labels, facts['shelf']) : [];
   return {
     line,
+    ...(own && { notHere: { size: own, shoes: shoesWithout(own, now, stock) } }),
     why: whyOf(line.profile, knowledge),
     pulledIn: wanted.map((shoe, at) => pullIn(shoe, shown.length + at + 1, line.profile, knowledge, stock, first)),
     asideNames: Object.fromEntries(
@@ -60,6 +68,11 @@ export function benchLine(order: BenchOrder, knowledge: Knowledge, stock: Stock,
     stockAsOf: stock.asOf,
     letters: [...new Set([...(order.letters ?? []), ...now])],
   };
+}
+
+function shoesWithout(size: Calculated, shown: readonly string[], { boxes }: Stock): readonly string[] {
+  const free = boxesByShoe({ boxes: boxes.filter((box) => shown.includes(box.shoe) && box.onHand > box.reserved) });
+  return shown.filter((id) => noneBears(free.get(id) ?? [], size));
 }
 
 /** Models whose name holds what was typed, whatever its case; those that begin with it first. At most a dozen. */

@@ -14,6 +14,7 @@ import {
   type FoundBoxes,
   type ListStyle,
   type NamedShoe,
+  type StockChange,
   type StockOffer,
   type StockSummary,
 } from './stock-service.ts';
@@ -87,12 +88,12 @@ export class StockKeeper {
     };
   }
 
-  async swap(): Promise<{ readonly stock: StockSummary; readonly marks: readonly BoxMark[] }> {
+  async swap(): Promise<StockChange & { readonly marks: readonly BoxMark[] }> {
     const offered = this.#offer?.value;
     if (!offered) throw new Error('Nothing was offered');
-    const stock = await this.#use(offered.stock);
+    const change = await this.#use(offered.stock);
     this.#offer = undefined;
-    return { stock, marks: offered.marks };
+    return { ...change, marks: offered.marks };
   }
 
   /** The stock that the last swap, or the last way back, put aside. */
@@ -102,7 +103,7 @@ export class StockKeeper {
   }
 
   /** Takes the stock put aside into use again, and puts the present one aside. Throws where there is none. */
-  async back(): Promise<StockSummary> {
+  async back(): Promise<StockChange> {
     const before = await this.#putAside();
     if (!before) throw new Error('No stock was put aside');
     return this.#use(before);
@@ -113,15 +114,16 @@ export class StockKeeper {
     return isStock(kept) ? kept : undefined;
   }
 
-  async #use(next: Stock): Promise<StockSummary> {
+  async #use(next: Stock): Promise<StockChange> {
     const store = await this.#store;
     // Kept first: what cannot be kept is not used either, so that a reload never brings another stock.
     await store.put('stock', 'stock', next);
     const before = this.#stock;
     this.#stock = next;
     // Without room for both there is no way back: an older one would be the wrong one.
-    if (before) await store.put('stock', 'before', before).catch(() => store.delete('stock', 'before'));
-    return summaryOf(next);
+    const kept = before === undefined || (await store.put('stock', 'before', before).then(done, failed));
+    if (!kept) await store.delete('stock', 'before');
+    return { stock: summaryOf(next), beforeLost: !kept };
   }
 
   leave(): void {
@@ -186,6 +188,9 @@ async function readOffer(
   const { value, findings } = readStock(text, { asOf, ...(progress && { progress }) });
   return { ...(value && { value: { stock: value, marks: [] } }), findings, isCopy: false };
 }
+
+const done = () => true;
+const failed = () => false;
 
 const summaryOf = ({ asOf, shoes, boxes }: Stock): StockSummary => ({
   asOf,

@@ -50,6 +50,13 @@ export interface FoundBoxes {
   readonly of: number;
 }
 
+/** Another stock in use. */
+export interface StockChange {
+  readonly stock: StockSummary;
+  /** There was one before it, and no room to keep both: no way leads back to it. */
+  readonly beforeLost: boolean;
+}
+
 /** How a spreadsheet of the shop's country reads a list. */
 export interface ListStyle {
   readonly delimiter: ',' | ';';
@@ -66,11 +73,11 @@ export interface StockService {
   /** Reads a list or a one-file copy; changes nothing. `progress` gets 0 to 1. */
   offerStock(file: Blob, asOf: string, progress?: (share: number) => void): Promise<StockOffer>;
   /** Puts the file last offered in the place of the stock, and keeps it; the marks that came with a copy. Throws when it could not be kept: the stock is then as it was. */
-  swapStock(): Promise<{ readonly stock: StockSummary; readonly marks: readonly BoxMark[] }>;
+  swapStock(): Promise<StockChange & { readonly marks: readonly BoxMark[] }>;
   /** The stock that the last swap put aside, if it could be kept. */
   stockBefore(): Promise<StockSummary | undefined>;
-  /** Uses that one again; the present one is put aside in its place. */
-  backToStockBefore(): Promise<StockSummary>;
+  /** Uses that one again; the present one is put aside in its place, if there is room. */
+  backToStockBefore(): Promise<StockChange>;
   /** Lets go of the file last offered. */
   leaveStock(): void | Promise<void>;
   /** Every finding of the file last offered, as a list in one language. */

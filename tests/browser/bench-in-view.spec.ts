@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { showView } from './at-the-bench.ts';
+import { benchWords, showView } from './at-the-bench.ts';
 import { openState } from './screens.ts';
 import { tap } from './walk.ts';
 
@@ -31,5 +31,39 @@ for (const size of TABLETS) {
     for (const stays of ['lw-ticket h1', '.views [data-view="decide"]', '[data-pair]']) {
       await expect(page.locator(stays).first()).toBeInViewport({ ratio: 1 });
     }
+  });
+}
+
+for (const [language, size] of [
+  ['en', TABLETS[0]],
+  ['de', TABLETS[1]],
+] as const) {
+  test(`Undo stands at the same place on every tab of a ticket in ${language}, and says what it takes back`, async ({
+    page,
+  }) => {
+    test.setTimeout(90_000);
+    if (size) await page.setViewportSize(size);
+    await openState(page, 'bench-profile', language);
+    const undo = page.locator('lw-ticket .undo');
+    await expect(undo).toHaveCount(1);
+    const place = await undo.boundingBox();
+    for (const view of ['measure', 'line-up', 'feet', 'decide', 'profile'] as const) {
+      await showView(page, view);
+      expect(await undo.boundingBox(), view).toEqual(place);
+    }
+    const { undo: seen } = benchWords(language);
+    await showView(page, 'measure');
+    await expect(undo).toBeDisabled();
+    const length = page.locator('input[name="length-left"]');
+    const before = await length.inputValue();
+    await length.fill('248');
+    await length.blur();
+    await expect(undo).toBeEnabled();
+    await expect(undo).toHaveText(seen);
+    await expect(undo).toHaveAccessibleName(new RegExp(`^${seen}: .{5}`));
+    expect(await undo.boundingBox()).toEqual(place);
+    await tap(undo);
+    await expect(length).toHaveValue(before);
+    await expect(undo).toBeDisabled();
   });
 }

@@ -23,12 +23,15 @@ test('a visit goes from the customer’s last answer to the final card at the be
   await openBench(page);
   const row = page.locator('.ticket-row');
   await expect(row).toContainText('Netball');
-  await expect(row).toContainText(en.hold.none);
+  // An old sprain: something to mind, and in the list not what.
+  await expect(row).toContainText(en.hold.mind);
+  await expect(row).not.toContainText('twisted');
   await axeFindsNothing(page);
   await row.tap();
 
   const ticket = page.locator('lw-ticket');
   await expect(ticket.locator('.glance li').first()).toBeVisible();
+  await expect(ticket.locator('.outcome')).toContainText('take care: Gives way at times');
   const before = (await ticket.locator('.glance ol').textContent()) ?? '';
   await ticket.locator('li[data-question="budget"] [data-edit]').tap();
   await ticket.locator('lw-edit-answer').getByRole('button', { name: en.edit.keep, exact: true }).tap();

@@ -271,7 +271,7 @@ test('everything is reached and read in a narrow window, in German, with large t
   await page.setViewportSize({ width: 320, height: 640 });
   for (const show of ['measure', 'try-on']) {
     await page.goto(`${site.url}?show=${show}&language=de`);
-    await page.locator('.bar').waitFor();
+    await page.locator('.parts-bar').waitFor();
     for (const part of show === 'measure' ? ['old-pair', 'roll', 'sheet', 'feet'] : []) {
       await page.locator(`[data-part="${part}"]`).tap();
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);

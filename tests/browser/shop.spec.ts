@@ -203,3 +203,21 @@ test('the shop sets itself up: what is wrong is pointed out, what is saved count
   await tap(page.locator('lw-pin button[type="submit"]'));
   await page.locator('lw-tickets h1').waitFor();
 });
+
+test('a tablet with room for one list alone swaps in the new one, and says that the one before could not be kept', async ({
+  page,
+}) => {
+  // The stock is kept by the worker, out of reach of the page: its own script is given a database that refuses.
+  await page.route(/worker.*\.js/, async (route) => {
+    const response = await route.fetch();
+    const refuse = `{ const put = IDBObjectStore.prototype.put; IDBObjectStore.prototype.put = function (value, key) { if (key === 'before') throw new DOMException('full', 'QuotaExceededError'); return put.call(this, value, key); }; }`;
+    await route.fulfill({ response, body: `${refuse}\n${await response.text()}` });
+  });
+  await page.goto('');
+  await openShop(page, true);
+  await offerFile(page, 'new.csv', LIST);
+  await tap(page.locator('[data-act="swap"]'));
+  await expect(page.locator('.as-of')).toContainText(/5 models · 4 boxes/);
+  await expect(page.locator('lw-shop-stock .head [role="status"]')).toContainText('could not be kept');
+  await expect(page.locator('[data-act="stock-before"]')).toHaveCount(0);
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calculatedSizes, labelBeside, labelsDiffer } from '../../src/card/calculated-size.ts';
+import { calculatedSizes, labelBeside, labelsDiffer, noneBears } from '../../src/card/calculated-size.ts';
 import type { CardBox, CardLineUp } from '../../src/card/card.ts';
 import { textOf } from '../../src/card/text/text-of.ts';
 import { formulaLabels } from '../../src/sizing/formula-labels.ts';
@@ -75,5 +75,21 @@ describe('a box that bears another size than the calculated one', () => {
       expect(fit?.by).not.toBe('formula');
       expect(fit?.fits).toBe('yes');
     }
+  });
+});
+
+describe('a calculated size that no box of a model bears', () => {
+  const own = { system: 'eu', label: '42' } as const;
+  const boxes = (...labels: readonly string[]) => labels.map((eu) => ({ labels: { eu } }));
+
+  it('is missed where the boxes are of other sizes, and not where one is, however its size is written', () => {
+    expect(noneBears(boxes('41', '43'), own)).toBe(true);
+    expect(noneBears(boxes('41', '42', '43'), own)).toBe(false);
+    expect(noneBears(boxes('41 1/3', '42 1/3'), own)).toBe(false);
+  });
+
+  it('is not spoken of where nothing on the boxes is of its system', () => {
+    expect(noneBears([{ labels: { uk: '8' } }], own)).toBe(false);
+    expect(noneBears([], own)).toBe(false);
   });
 });

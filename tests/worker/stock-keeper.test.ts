@@ -91,13 +91,13 @@ describe('a list offered', () => {
     expect(await keeper.before()).toEqual({ asOf: TOY.asOf, shoes: 2, boxes: 3 });
     const later = keeperOn(store);
     await later.open(nothing);
-    expect(await later.back()).toEqual({ asOf: TOY.asOf, shoes: 2, boxes: 3 });
+    expect(await later.back()).toEqual({ stock: { asOf: TOY.asOf, shoes: 2, boxes: 3 }, beforeLost: false });
     expect([(await later.before())?.boxes, later.today().boxes.length]).toEqual([1, 3]);
     await later.back();
     expect([later.summary()?.boxes, (await later.before())?.boxes]).toEqual([1, 3]);
   });
 
-  it('for which there is no room beside the old one is used, and no older stock is offered in its place', async () => {
+  it('for which there is no room beside the old one is used and says so, and no older stock is offered in its place', async () => {
     const store = memoryStore();
     await store.put('stock', 'stock', TOY);
     await store.put('stock', 'before', { ...TOY, boxes: [] });
@@ -106,9 +106,28 @@ describe('a list offered', () => {
     const keeper = keeperOn({ ...store, put });
     await keeper.open(nothing);
     await keeper.offer(file(HEADER, 'fern,Fern,f40,40,1\n'), NOW);
-    expect((await keeper.swap()).stock.boxes).toBe(1);
+    expect(await keeper.swap()).toMatchObject({ stock: { boxes: 1 }, beforeLost: true });
     expect(await keeper.before()).toBeUndefined();
     await expect(keeper.back()).rejects.toThrow('put aside');
+  });
+
+  it('that is the first on a tablet has lost none before it', async () => {
+    const keeper = keeperOn(memoryStore());
+    await keeper.open(nothing);
+    await keeper.offer(file(HEADER, 'fern,Fern,f40,40,1\n'), NOW);
+    expect((await keeper.swap()).beforeLost).toBe(false);
+  });
+
+  it('is told when going back leaves no room for the one in use until then', async () => {
+    const { store, keeper } = await holdingToy();
+    await keeper.offer(file(HEADER, 'fern,Fern,f40,40,1\n'), NOW);
+    await keeper.swap();
+    const put: Store['put'] = (area, key, value) =>
+      key === 'before' ? Promise.reject(new DOMException('', 'QuotaExceededError')) : store.put(area, key, value);
+    const full = keeperOn({ ...store, put });
+    await full.open(nothing);
+    expect(await full.back()).toMatchObject({ stock: { boxes: 3 }, beforeLost: true });
+    expect(await full.before()).toBeUndefined();
   });
 
   it('can be left, and is then gone', async () => {

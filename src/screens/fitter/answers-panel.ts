@@ -38,6 +38,8 @@ export class AnswersPanel extends LightElement {
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) unknown: readonly string[] = [];
   @property({ attribute: false }) why: readonly Why[] = [];
+  /** Room in front of this wearer's toes, millimetres, which some advice names. */
+  @property({ attribute: false }) toeRoom!: readonly [number, number];
   @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) tables!: Tables;
   @property({ attribute: false }) words!: Words;
@@ -188,7 +190,7 @@ export class AnswersPanel extends LightElement {
         ${
           led.length > 0
             ? html`<p class="led small">
-                ${this.say('led')} ${[...new Set(led.map((each) => aboutText(each, this.currency, this.words)))].join(' · ')}
+                ${this.say('led')} ${[...new Set(led.map((each) => aboutText(each, this.toeRoom, this.currency, this.words)))].join(' · ')}
               </p>`
             : nothing
         }

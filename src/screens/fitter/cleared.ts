@@ -2,7 +2,7 @@ import type { Profile } from '../../profile/profile.ts';
 import { isStop } from '../../profile/stops.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
-import { optionText } from './why-text.ts';
+import { answersBehind } from './answers-behind.ts';
 
 type Told = Pick<Profile, 'cautions' | 'facts' | 'hold'>;
 
@@ -14,11 +14,10 @@ export const isCleared = ({ cautions, facts, hold }: Told): boolean =>
 
 /** The health answers that were cleared, in their own words: for an opened ticket alone. */
 export function clearedAnswers({ cautions }: Pick<Profile, 'cautions'>, words: Words): string {
-  const from = cautions.filter(({ cleared }) => cleared).flatMap(({ reasons }) => reasons.map((each) => each.from));
-  const answers = [...new Set(from)].flatMap((each) => {
-    const [question = '', option] = each.split(':');
-    return option === undefined ? [] : [optionText({ question, option }, words)];
-  });
+  const answers = answersBehind(
+    cautions.filter(({ cleared }) => cleared),
+    words,
+  );
   return listText(answers, words.language, 'and');
 }
 

@@ -194,7 +194,7 @@ export class LineUpPanel extends LightElement {
   private pair(pair: BenchPair) {
     const { id, name } = pair.entry.shoe;
     return html`<li class="pair" data-shoe=${id}>
-      ${pairSaid(pair, this.work.line.profile, this)}
+      ${pairSaid(pair, this.work, this)}
       ${this.asking === id ? this.askAside(id) : this.pairButtons(id, name)}
     </li>`;
   }

@@ -1,16 +1,22 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Answers } from '../../flow/answers.ts';
+import type { Flow } from '../../flow/format.ts';
 import type { Source } from '../../flow/knowledge.ts';
 import type { Why, WhyLink } from '../../profile/why.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
 import { LightElement } from '../parts/light-element.ts';
-import { fromText, idealText, importanceText, isFelt, mustText, needName } from './why-text.ts';
+import { fromSaid } from './from-said.ts';
+import { idealText, importanceText, isFelt, mustText, needName } from './why-text.ts';
 
 /** Every need and must with its reasons, how well each is backed, and by whom. */
 @customElement('lw-needs')
 export class NeedList extends LightElement {
   @property({ attribute: false }) why: readonly Why[] = [];
+  /** The answers that count, the fitter's changes among them. */
+  @property({ attribute: false }) answers: Answers = {};
+  @property({ attribute: false }) flow!: Flow;
   @property({ attribute: false }) words!: Words;
   @property() currency = '';
 
@@ -110,7 +116,7 @@ export class NeedList extends LightElement {
     return html`<li>
       ${words.has(key) ? html`<p>${words.say(key)}</p>` : nothing}
       <p class="soft small">
-        ${words.say('bench.needs.from', { from: fromText(link.from, words) })} ·
+        ${words.say('bench.needs.from', { from: fromSaid(link.from, this.answers, this.flow, words) })} ·
         ${words.say('bench.needs.grade', { grade: words.say(`card.grade.${link.grade}`) })}
         ${link.known === 'memory' ? html` · ${words.say('card.bench.memory')}` : nothing}
       </p>

@@ -1,12 +1,14 @@
 import { html, nothing } from 'lit';
 import { sayValue } from '../../attributes/say-value.ts';
 import { easeInText } from '../../card/text/ease-in-text.ts';
+import { sizeSaid } from '../../card/text/size-text.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { said as mostSaid } from '../../shortlist/meets.ts';
 import type { BoxFit } from '../../sizing/advice.ts';
 import type { LabelSystem } from '../../stock/shoe.ts';
 import { listText } from '../../units/list-text.ts';
 import type { Words } from '../../words/words.ts';
+import type { BenchLine } from '../../worker/bench-line.ts';
 import { apart } from '../parts/apart.ts';
 import type { BenchPair } from './bench-pairs.ts';
 import { printedOn } from './box-said.ts';
@@ -20,7 +22,11 @@ interface Manner {
 }
 
 /** What the bench says of one pair: the boxes to fetch, reasons, misgivings, what nobody measured, and how to ease in. */
-export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, words }: Manner) {
+export function pairSaid(
+  pair: BenchPair,
+  { line: { profile }, notHere }: Pick<BenchLine, 'line' | 'notHere'>,
+  { first, currency, words }: Manner,
+) {
   const { entry, letter, fails } = pair;
   const { shoe, easeIn, boxes, reasons, misgivings } = entry;
   const { price } = shoe.numbers;
@@ -31,6 +37,9 @@ export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, w
       ? words.say('lacks.must.size')
       : mustText({ attribute: must, value: mustValue(profile, must) }, currency, words),
   );
+  const none = notHere?.shoes.includes(shoe.id)
+    ? words.say('bench.lines.noneHere', { size: sizeSaid(notHere.size, words) })
+    : '';
   return html`<h3><span class="letter">${letter}</span> <span>${shoe.name}</span></h3>
     <p class="soft">${price === undefined ? nothing : html`<strong class="price">${sayValue(words, 'price', price, currency)}</strong> · `}${words.say(`part.${entry.part}`)}</p>
     ${
@@ -39,7 +48,7 @@ export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, w
         : nothing
     }
     <ul class="boxes" ?hidden=${boxes.length === 0}>
-      ${boxes.slice(0, 2).map((fit, at) => boxToFetch(fit, at > 0, first, words))}
+      ${boxes.slice(0, 2).map((fit, at) => boxToFetch(fit, at > 0 ? undefined : none, first, words))}
     </ul>
     <ul class="reasons">
       ${mostSaid(reasons, true).map(
@@ -62,15 +71,16 @@ export function pairSaid(pair: BenchPair, profile: Profile, { first, currency, w
 
 /**
  * Read at a glance from the shelf: one label and the place, then what else is printed on the box, and by what it was
- * judged: a label that looks wrong beside the calculated size is right by its length inside.
+ * judged: a label that looks wrong beside the calculated size is right by its length inside, or the nearest there is.
+ * `none` says beside the first box that no box bears that size; the second has no such word.
  */
-function boxToFetch({ box, by }: BoxFit, second: boolean, first: LabelSystem, words: Words) {
+function boxToFetch({ box, by }: BoxFit, none: string | undefined, first: LabelSystem, words: Words) {
   const { place, innerLength } = box;
   const [label = '', ...others] = printedOn(box, first, words);
   const mm = innerLength === undefined ? '' : words.number(innerLength, Number.isInteger(innerLength) ? 0 : 1);
-  const rest = [...others, words.say(`size.by.${by}`, { mm })].join(' · ');
+  const rest = [...others, words.say(`size.by.${by}`, { mm }), ...(none ? [none] : [])].join(' · ');
   return html`<li>
-    <strong>${second ? `${words.say('bench.lines.then')} ` : ''}${label}</strong>
+    <strong>${none === undefined ? `${words.say('bench.lines.then')} ` : ''}${label}</strong>
     <strong class="shelf">${words.say('card.fetch.shelf', { place })}</strong>
     <span class="soft">${apart(rest)}</span>
   </li>`;

@@ -5,10 +5,10 @@ import type { Shop } from '../../card/shop.ts';
 import type { Flow } from '../../flow/format.ts';
 import type { Tables } from '../../flow/options.ts';
 import type { Observation } from '../../observation/observation.ts';
-import type { Profile } from '../../profile/profile.ts';
 import type { Box } from '../../stock/shoe.ts';
 import type { Store } from '../../storage/store.ts';
 import { listText } from '../../units/list-text.ts';
+import { effectiveAnswers } from '../../visit/effective.ts';
 import type { TryOn } from '../../visit/visit.ts';
 import type { Words } from '../../words/words.ts';
 import type { BenchLine } from '../../worker/bench-line.ts';
@@ -18,28 +18,18 @@ import './answers-panel.ts';
 import { pairsOn } from './bench-pairs.ts';
 import { type BenchTicket, type Change, NO_NOTES } from './bench-ticket.ts';
 import { isStop } from './cautions-panel.ts';
-import { clearedAnswers, isCleared } from './cleared.ts';
 import type { CloseWish } from './decide-panel.ts';
 import './decide-panel.ts';
 import { glance } from './glance.ts';
+import { headSaid } from './head-said.ts';
 import './line-up-panel.ts';
 import { movedTexts } from './moved-text.ts';
 import './need-list.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import type { Shortcut } from './shortcuts.ts';
 import { TicketKeeper } from './ticket-keeper.ts';
-
-export const VIEWS = ['profile', 'measure', 'line-up', 'feet', 'decide'] as const;
-export type View = (typeof VIEWS)[number];
-
-/** Parts that are loaded with their view; a build without them leaves the view out. */
-const MEASURE = import.meta.glob('./measure/measure.ts');
-const TRY_ON = import.meta.glob('./try-on/try-on.ts');
-const LOADERS: Readonly<Partial<Record<View, (() => Promise<unknown>) | undefined>>> = {
-  measure: MEASURE['./measure/measure.ts'],
-  feet: TRY_ON['./try-on/try-on.ts'],
-};
-const shownViews = VIEWS.filter((view) => (view !== 'measure' && view !== 'feet') || LOADERS[view] !== undefined);
+import { type OwnSteps, undoButton } from './undo-button.ts';
+import { LOADERS, shownViews, type View, viewsNav } from './views.ts';
 
 /** A ticket that is gone, and what to say of it. Words: `bench.note.<code>`. */
 export interface Closed {
@@ -62,6 +52,8 @@ export class TicketWork extends LightElement {
   @property({ type: Boolean }) active = false;
 
   @state() private view: View = 'profile';
+  /** What the part in front would take back of its own steps; empty where there is nothing. */
+  @state() private lastStep = '';
   private readonly kept = new TicketKeeper(this);
   private bar: Element | null = null;
   private readonly barWatch = new ResizeObserver(() =>
@@ -69,7 +61,10 @@ export class TicketWork extends LightElement {
   );
 
   protected override willUpdate(changed: Map<string, unknown>): void {
-    if (changed.has('active') && this.active) void this.open();
+    if (!changed.has('active') || !this.active) return;
+    // Its parts begin anew with the tab, and so do their steps.
+    this.lastStep = '';
+    void this.open();
   }
 
   private async open(): Promise<void> {
@@ -87,12 +82,23 @@ export class TicketWork extends LightElement {
 
   /** A key of the bench that is about this ticket. */
   act(shortcut: Shortcut): void {
-    if (shortcut === 'undo') this.kept.undo();
+    if (shortcut === 'undo') this.undo();
     else if (shortcut !== 'tickets' && shownViews.includes(shortcut)) this.show(shortcut);
+  }
+
+  /** Measuring and trying on have steps of their own to take back. */
+  private get ownSteps(): boolean {
+    return this.view === 'measure' || this.view === 'feet';
+  }
+
+  private undo(): void {
+    if (!this.ownSteps) this.kept.undo();
+    else if (this.lastStep !== '') this.querySelector<OwnSteps>('lw-measure, lw-try-on')?.undo();
   }
 
   private show(view: View): void {
     this.view = view;
+    this.lastStep = '';
     void LOADERS[view]?.();
     // Each view begins at its top, with its notes folded: what is to be filled in is in sight.
     for (const notes of this.querySelectorAll<HTMLDetailsElement>('lw-bench-cautions details')) notes.open = false;
@@ -122,13 +128,11 @@ export class TicketWork extends LightElement {
     return html`<div class="ticket-bar">
         <div class="ticket-head">
           <h1 id="ask" tabindex="-1">${this.ticketId}</h1>
-          ${work ? this.outcome(work.line.profile) : nothing} ${work ? this.views() : nothing}
-          ${
-            // Measuring and trying on have an undo of their own, for their own steps.
-            this.view === 'measure' || this.view === 'feet'
-              ? nothing
-              : html`<button type="button" class="button undo" ?disabled=${!kept.canUndo} @click=${() => kept.undo()}>${say('undo')}</button>`
-          }
+          ${work ? headSaid(work.line.profile, kept.asksFirst, words) : nothing}
+          <div class="ticket-acts">
+            ${work ? viewsNav(this.view, (view) => this.show(view), words) : nothing}
+            ${undoButton(this.ownSteps ? this.lastStep !== '' : kept.canUndo, this.lastStep, () => this.undo(), words)}
+          </div>
         </div>
         ${work && ticket ? this.glance(ticket, work) : nothing}
       </div>
@@ -146,43 +150,13 @@ export class TicketWork extends LightElement {
                 .brief=${this.view !== 'profile'}
                 @change-ticket=${this.changed}
               ></lw-bench-cautions>
-              <div class="view" data-view=${this.view} @change-ticket=${this.changed} @mark=${(event: CustomEvent<MarkWish>) => kept.mark(event.detail)}>
+              <div class="view" data-view=${this.view} @change-ticket=${this.changed} @mark=${(event: CustomEvent<MarkWish>) => kept.mark(event.detail)} @last-step=${this.stepped}>
                 ${this.shown(ticket, work)}
               </div>`
           : kept.noteCode
             ? nothing
             : html`<p role="status">${words.say('screen.working')}</p>`
       }`;
-  }
-
-  private views() {
-    const { words } = this;
-    return html`<nav class="views" aria-label=${words.say('bench.views')}>
-      ${shownViews.map(
-        (view) => html`<button
-          type="button"
-          data-view=${view}
-          aria-current=${this.view === view ? 'page' : nothing}
-          @click=${() => this.show(view)}
-        >
-          ${words.say(`bench.view.${view}`)}
-        </button>`,
-      )}
-    </nav>`;
-  }
-
-  private outcome(profile: Profile) {
-    const { words } = this;
-    const { outcome, hold, otherFootwear } = profile;
-    const cleared = isCleared(profile);
-    const about = cleared ? clearedAnswers(profile, words) : '';
-    return html`<p class="outcome">
-      <strong>${words.say(this.kept.asksFirst && !isStop(hold) ? 'bench.lines.askFirst' : `bench.outcome.${outcome}`)}</strong>
-      ${otherFootwear ? html`<span>${words.say(`other-footwear.${otherFootwear}.text`)}</span>` : nothing}
-      ${cleared ? html`<strong class="gently">${words.say('bench.clearance.gently')}</strong>` : nothing}
-      ${about ? html`<span>${words.say('bench.clearance.about', { what: about })}</span>` : nothing}
-      ${isStop(hold) || (cleared && hold === 'none') ? nothing : html`<span class="soft">${words.say(`bench.hold.${hold}`)}</span>`}
-    </p>`;
   }
 
   private readonly changed = (event: Event): void => {
@@ -229,13 +203,20 @@ export class TicketWork extends LightElement {
             .visit=${ticket.visit}
             .unknown=${work.line.profile.unknown}
             .why=${work.why}
+            .toeRoom=${work.line.profile.size.toeRoom}
             .flow=${this.flow}
             .tables=${this.tables}
             .words=${words}
             .currency=${this.shop.currency}
             .initials=${this.initials}
           ></lw-answers>
-          <lw-needs .why=${work.why} .words=${words} .currency=${this.shop.currency}></lw-needs>
+          <lw-needs
+            .why=${work.why}
+            .answers=${effectiveAnswers(ticket.visit, this.flow)}
+            .flow=${this.flow}
+            .words=${words}
+            .currency=${this.shop.currency}
+          ></lw-needs>
         </div>`;
       case 'measure':
         return html`<lw-measure
@@ -283,6 +264,10 @@ export class TicketWork extends LightElement {
         ></lw-decide>`;
     }
   }
+
+  private readonly stepped = (event: CustomEvent<string>): void => {
+    this.lastStep = event.detail;
+  };
 
   private readonly boxesOf = (shoe: string): Promise<readonly Box[]> => this.line.boxesOf(shoe);
 

@@ -15,6 +15,7 @@ import { LightElement } from '../parts/light-element.ts';
 import { type BenchTicket, newTicket, waitedMinutes } from './bench-ticket.ts';
 import { isCleared } from './cleared.ts';
 import './code-reader.ts';
+import { holdOfList } from './hold-text.ts';
 
 /** How often waiting times and the list are looked at again, milliseconds. */
 const REFRESH = 15_000;
@@ -34,7 +35,7 @@ export class TicketsScreen extends LightElement {
   @property() code = '';
 
   @state() private tickets: readonly BenchTicket[] | undefined;
-  @state() private holds: ReadonlyMap<string, Hold | 'cleared'> = new Map();
+  @state() private holds: ReadonlyMap<string, Hold | 'cleared' | 'mind'> = new Map();
   @state() private strange = 0;
   @state() private finding = '';
   private timer: ReturnType<typeof setInterval> | undefined;
@@ -64,8 +65,8 @@ export class TicketsScreen extends LightElement {
     try {
       const { hold: carried, clearance } = ticket.visit;
       const profile = carried && !clearance ? undefined : (await this.line.fit(ticket.visit, 1)).profile;
-      const hold = profile && isCleared(profile) ? 'cleared' : (profile?.hold ?? carried ?? 'none');
-      this.holds = new Map(this.holds).set(key, hold);
+      const own = profile && (isCleared(profile) ? 'cleared' : holdOfList(profile));
+      this.holds = new Map(this.holds).set(key, own ?? carried ?? 'none');
     } catch (reason) {
       console.error(reason);
     }

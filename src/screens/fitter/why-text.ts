@@ -1,13 +1,14 @@
 import { asMeasured } from '../../attributes/as-measured.ts';
 import type { AttributeKey } from '../../attributes/attributes.ts';
 import { sayValue } from '../../attributes/say-value.ts';
-
+import { adviceText } from '../../card/text/advice-text.ts';
 import { mustName } from '../../card/text/must-text.ts';
 import type { Must, Need } from '../../profile/profile.ts';
 import type { Why } from '../../profile/why.ts';
 import type { WhatIf } from '../../shortlist/shortlist.ts';
 import { moneyText } from '../../units/money-text.ts';
 import type { Words } from '../../words/words.ts';
+import { firstWords } from './first-words.ts';
 
 /** From these importances on a need is called so. Our choice: thirds of the scale. */
 const MUCH = 2 / 3;
@@ -80,9 +81,10 @@ export function optionText({ question, property, option }: Omit<WhatIf, 'shoe'>,
   return key === undefined ? option : words.say(key);
 }
 
-/** What a line of the profile is about, in a word or two. */
+/** What a line of the profile is about: in a word or two, or in the first words of what is said of it elsewhere. */
 export function aboutText(
   { kind, about, value }: Pick<Why, 'kind' | 'about' | 'value'>,
+  toeRoom: readonly [number, number],
   currency: string,
   words: Words,
 ): string {
@@ -95,9 +97,9 @@ export function aboutText(
         what: mustText({ attribute: about, value: value ?? true }, currency, words),
       });
     case 'caution':
-      return words.say('bench.led.caution');
+      return words.say('bench.led.caution', { what: firstWords(words.say(`caution.${about}.text`)) });
     case 'advice':
-      return words.say('bench.led.advice');
+      return words.say('bench.led.advice', { what: firstWords(adviceText(about, toeRoom, words)) });
     case 'outcome':
       return words.say('bench.led.outcome', { what: words.say(`bench.outcome.${about}`) });
   }

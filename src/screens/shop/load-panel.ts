@@ -8,6 +8,7 @@ import { momentOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
 import { momentText } from '../parts/moment-text.ts';
 import { saveFile } from '../parts/save-file.ts';
+import { columnsSaid } from './columns-said.ts';
 import { countText } from './count-text.ts';
 import { findingText } from './finding-text.ts';
 import { listStyle } from './list-style.ts';
@@ -99,6 +100,7 @@ export class LoadPanel extends LightElement {
         /><span>${this.say('choose')}</span></label
       >
       ${this.failed ? html`<p class="said error" role="alert">${this.say('failed')}</p>` : nothing}
+      ${columnsSaid(this.words)}
     </section>`;
   }
 

@@ -6,7 +6,7 @@ import { addMarks, markBox, marksOn } from '../../storage/shop-marks.ts';
 import type { Store } from '../../storage/store.ts';
 import type { Words } from '../../words/words.ts';
 import type { LineClient } from '../../worker/line-client.ts';
-import type { StockSummary } from '../../worker/stock-service.ts';
+import type { StockChange, StockSummary } from '../../worker/stock-service.ts';
 import { dayOf, momentOf } from '../fitter/day.ts';
 import { LightElement } from '../parts/light-element.ts';
 import './boxes-panel.ts';
@@ -16,6 +16,9 @@ import { listStyle } from './list-style.ts';
 import './load-panel.ts';
 import { momentText } from '../parts/moment-text.ts';
 import { saveFile } from '../parts/save-file.ts';
+
+/** A list taken into use, with the marks that count for it. */
+type Taken = StockChange & { readonly marks: readonly BoxMark[] };
 
 /** The stock of this tablet: what it is and from when, a new list, files to take away, and the boxes one by one. */
 @customElement('lw-shop-stock')
@@ -55,24 +58,23 @@ export class StockScreen extends LightElement {
 
   private readonly swap = () =>
     this.change('swapped', async () => {
-      const { stock, marks } = await this.line.swapStock();
-      this.stock = stock;
-      return addMarks(this.store, marks, dayOf(new Date()));
+      const { marks, ...change } = await this.line.swapStock();
+      // In use already, whatever becomes of its marks.
+      this.stock = change.stock;
+      return { ...change, marks: await addMarks(this.store, marks, dayOf(new Date())) };
     });
 
   private readonly goBack = () =>
-    this.change('back', async () => {
-      this.stock = await this.line.backToStockBefore();
-      return this.marks;
-    });
+    this.change('back', async () => ({ ...(await this.line.backToStockBefore()), marks: this.marks }));
 
   /** Another list comes into use, with the marks that count for it. */
-  private async change(note: 'swapped' | 'back', taken: () => Promise<readonly BoxMark[]>): Promise<void> {
+  private async change(note: 'swapped' | 'back', taken: () => Promise<Taken>): Promise<void> {
     try {
-      const marks = await taken();
+      const { stock, marks, beforeLost } = await taken();
+      this.stock = stock;
       this.putAside = await this.line.stockBefore();
       await this.use(marks);
-      this.noteCode = this.store.lasting ? note : 'not-lasting';
+      this.noteCode = !this.store.lasting ? 'not-lasting' : beforeLost ? `${note}-alone` : note;
       this.tell();
     } catch (reason) {
       console.error(reason);

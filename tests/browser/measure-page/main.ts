@@ -1,3 +1,4 @@
+import { render } from 'lit';
 import stockList from '../../../demo/stock.csv?raw';
 import type { Shop } from '../../../src/card/shop.ts';
 import type { Observation } from '../../../src/observation/observation.ts';
@@ -7,6 +8,7 @@ import { knowledge } from '../../../src/worker/knowledge.ts';
 import '../../../src/screens/fitter/measure/measure.ts';
 import type { TryOnScreen } from '../../../src/screens/fitter/try-on/try-on.ts';
 import '../../../src/screens/fitter/try-on/try-on.ts';
+import { undoButton } from '../../../src/screens/fitter/undo-button.ts';
 import '../../../src/screens/look/kiosk.css';
 import { firstBundles, otherBundles } from '../../../src/screens/parts/word-files.ts';
 import { readStock } from '../../../src/stock/read-csv.ts';
@@ -61,4 +63,13 @@ show();
 main.className = 'page';
 main.innerHTML = '<h1></h1>';
 (main.firstElementChild as HTMLElement).textContent = document.title;
-main.append(asked.get('show') === 'try-on' ? tryOn : measure);
+const shown = asked.get('show') === 'try-on' ? tryOn : measure;
+const bar = main.appendChild(document.createElement('div'));
+shown.addEventListener('last-step', (event) => {
+  const what = (event as CustomEvent<string>).detail;
+  render(
+    undoButton(what !== '', what, () => shown.undo(), words),
+    bar,
+  );
+});
+main.append(shown);

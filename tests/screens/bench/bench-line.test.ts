@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { Calculated } from '../../../src/card/calculated-size.ts';
 import { pairsOf } from '../../../src/card/pairs.ts';
 import { contentFiles } from '../../../src/command-line/files.ts';
 import { readKnowledge } from '../../../src/flow/check/read-knowledge.ts';
@@ -169,5 +170,32 @@ describe('a model looked for by name', () => {
     });
     expect(found.map(({ box }) => box?.id)).toEqual(fetched);
     expect(new Set(fetched.map((id) => id === undefined)).size).toBe(2);
+  });
+});
+
+describe('the calculated size', () => {
+  const without = (id: string, { system, label }: Calculated): Stock => ({
+    ...stock,
+    boxes: stock.boxes.map((box) =>
+      box.shoe === id && box.labels[system] === label ? { ...box, reserved: box.onHand } : box,
+    ),
+  });
+
+  it('is borne by a box of each pair that is not said to lack it', () => {
+    const { notHere, ...made } = bench();
+    const shown = pairsOn(made).map(({ entry }) => entry.shoe.id);
+    for (const id of shown.filter((each) => !notHere?.shoes.includes(each))) {
+      const own = stock.boxes.filter(({ shoe, onHand, reserved }) => shoe === id && onHand > reserved);
+      expect(own.some(({ labels }) => notHere && labels[notHere.size.system] === notHere.size.label)).toBe(true);
+    }
+    expect(shown.length).toBeGreaterThan(notHere?.shoes.length ?? shown.length);
+  });
+
+  it('is said to be missing once the last pair in it is put by', () => {
+    const { notHere } = bench();
+    const there = ids(bench()).find((id) => !notHere?.shoes.includes(id)) ?? '';
+    if (!notHere) throw new Error('A size can be calculated');
+    const left = without(there, notHere.size);
+    expect(benchLine({ visit, aside: [], pulledIn: [there] }, knowledge, left, 1).notHere?.shoes).toContain(there);
   });
 });

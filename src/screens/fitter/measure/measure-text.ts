@@ -19,12 +19,16 @@ export function echoText({ value, typed }: Measure, base: MeasureUnit, words: Wo
   return typed.unit === base ? read : `${say(typed.value, typed.unit)} → ${read}`;
 }
 
-/** A finding in words; units in its data are said, not shown as codes. */
+/**
+ * A finding in words, said to the fitter where it has words of their own: what is "yours" to the customer is not
+ * theirs. Units in its data are said, not shown as codes.
+ */
 export function findingText({ code, data = {}, value }: Finding, words: Words): string {
   const said = Object.fromEntries(
     Object.entries(data).map(([key, each]) =>
       key.toLowerCase().endsWith('unit') && typeof each === 'string' ? [key, unitText(each, words)] : [key, each],
     ),
   );
-  return words.say(`finding.${code}`, { ...(value === undefined ? {} : { value }), ...said });
+  const own = `finding.${code}-fitter`;
+  return words.say(words.has(own) ? own : `finding.${code}`, { ...(value === undefined ? {} : { value }), ...said });
 }

@@ -8,6 +8,7 @@ import type { Visit } from '../../../visit/visit.ts';
 import type { Words } from '../../../words/words.ts';
 import '../../look/measure.css';
 import { LightElement } from '../../parts/light-element.ts';
+import type { OwnSteps } from '../undo-button.ts';
 import { choiceRow } from './choice-row.ts';
 import './feet-part.ts';
 import { HandedBack } from './handed-back.ts';
@@ -25,7 +26,7 @@ type Part = (typeof PARTS)[number];
  * it may be skipped. Fires `observation` with the whole observation at each accepted entry; each can be undone.
  */
 @customElement('lw-measure')
-export class MeasureScreen extends LightElement {
+export class MeasureScreen extends LightElement implements OwnSteps {
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) words!: Words;
   @property({ attribute: false }) facts!: Facts;
@@ -55,7 +56,12 @@ export class MeasureScreen extends LightElement {
     this.tell(observation);
   };
 
-  private undo(): void {
+  /** Tells whoever shows the Undo what it would take back. */
+  protected override updated(): void {
+    this.dispatchEvent(new CustomEvent<string>('last-step', { detail: this.history.last ?? '', bubbles: true }));
+  }
+
+  undo(): void {
     const what = this.history.last;
     const before = this.history.back();
     if (what === undefined || before === undefined) return;
@@ -70,7 +76,7 @@ export class MeasureScreen extends LightElement {
   }
 
   protected override render() {
-    const { words, history } = this;
+    const { words } = this;
     return html`<div class="parts-bar">
       <nav class="parts" aria-label=${words.say('measure.parts')}>
         ${PARTS.map(
@@ -99,9 +105,6 @@ export class MeasureScreen extends LightElement {
                 },
               )
         }
-        <button type="button" class="button undo" ?disabled=${history.last === undefined} @click=${this.undo}>
-          ${history.last === undefined ? words.say('measure.undo') : words.say('measure.undo-what', { what: history.last })}
-        </button>
         <p role="status" class="soft">${this.said}</p>
       </div>
       </div>

@@ -7,7 +7,7 @@ import type { Words } from '../../../words/words.ts';
 import { LightElement } from '../../parts/light-element.ts';
 import { findingText } from './measure-text.ts';
 
-/** Said aloud to the customer, in large type. */
+/** In large type: the customer beside the fitter is to read it too. */
 const ALOUD = ['left-longer', 'right-longer', 'look-where-it-bends', 'measure-again'];
 /** Told beside the fields they are about. */
 const AT_FIELDS = [

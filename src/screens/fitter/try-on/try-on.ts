@@ -15,6 +15,7 @@ import { feelLittle } from '../cleared.ts';
 import { HandedBack } from '../measure/handed-back.ts';
 import { History } from '../measure/history.ts';
 import { measureFirst } from '../measure-first.ts';
+import type { OwnSteps } from '../undo-button.ts';
 import './pair-record.ts';
 import { type PairToTry, pairsToTry } from './pairs-to-try.ts';
 import './ranking.ts';
@@ -29,7 +30,7 @@ const loadActivities = () => import('../../../../flows/fitting/activities.json')
  * at each tap; each can be undone.
  */
 @customElement('lw-try-on')
-export class TryOnScreen extends LightElement {
+export class TryOnScreen extends LightElement implements OwnSteps {
   /** Shoe ids in the order of their letters. */
   @property({ attribute: false }) letters: readonly string[] = [];
   @property({ attribute: false }) visit!: Visit;
@@ -83,7 +84,12 @@ export class TryOnScreen extends LightElement {
     this.tell(tryOns);
   };
 
-  private undo(): void {
+  /** Tells whoever shows the Undo what it would take back. */
+  protected override updated(): void {
+    this.dispatchEvent(new CustomEvent<string>('last-step', { detail: this.history.last ?? '', bubbles: true }));
+  }
+
+  undo(): void {
     const what = this.history.last;
     const before = this.history.back();
     if (what === undefined || before === undefined) return;
@@ -114,18 +120,14 @@ export class TryOnScreen extends LightElement {
   }
 
   protected override render() {
-    const { words, history, pairs } = this;
+    const { words, pairs } = this;
     const pair = pairs.find(({ shoe }) => shoe.id === this.shoe);
     if (pair === undefined) return html`<p>${words.say('try-on.no-pairs')}</p>`;
     return html`${measureFirst(this.line.profile, words, () => this.dispatchEvent(new CustomEvent('measure')))}
       ${feelLittle(this.line.profile) ? html`<p class="said feel-little"><strong>${words.say('try-on.feel-little')}</strong></p>` : nothing}
       <div class="parts-bar pairs-bar"><nav class="parts" aria-label=${words.say('try-on.pairs')}>${pairs.map((each) => this.tab(each))}</nav>
-      <div class="bar">
-        <button type="button" class="button undo" ?disabled=${history.last === undefined} @click=${this.undo}>
-          ${history.last === undefined ? words.say('measure.undo') : words.say('measure.undo-what', { what: history.last })}
-        </button>
         <p role="status" class="soft">${this.said}</p>
-      </div></div>
+      </div>
       <div class="sides">
         <section aria-labelledby="try-on-pair">
           ${
