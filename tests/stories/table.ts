@@ -29,7 +29,7 @@ function taps(question: Question, answer: Answer): number {
     case 'some-of':
       return standsAlone(question, answer) ? 1 : (answer as readonly string[]).length + 1;
     case 'shares':
-      return standsAlone(question, answer) ? 1 : sharesTaps(answer as Readonly<Record<string, string>>);
+      return standsAlone(question, answer) ? 1 : sharesTaps(question.id, answer as Readonly<Record<string, string>>);
     case 'number':
       return answer === 'not-sure' ? 1 : 2;
     case 'against-today':
@@ -47,11 +47,15 @@ function standsAlone(question: Question, answer: Answer): boolean {
   return spelledOptions(question).some(({ id, alone }) => alone && given.includes(id));
 }
 
-/** The first tick is "mostly" and later ones "some"; each that should be otherwise is one tap more. */
-function sharesTaps(answer: Readonly<Record<string, string>>): number {
+/**
+ * The first tick is "mostly" and later ones "some"; each that should be otherwise is one tap more, and so is the page
+ * that asks how often, which one floor alone goes without.
+ */
+function sharesTaps(question: string, answer: Readonly<Record<string, string>>): number {
   const ticked = Object.values(answer);
   const other = ticked.filter((share, at) => share !== (at === 0 ? 'mostly' : 'some')).length;
-  return ticked.length + other + 1;
+  const asked = ticked.length > (question === 'floors' ? 1 : 0) ? 1 : 0;
+  return ticked.length + other + asked + 1;
 }
 
 for (const file of readdirSync(FOLDER).sort()) {
