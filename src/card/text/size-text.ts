@@ -1,17 +1,22 @@
 import type { Foot } from '../../observation/observation.ts';
 import type { Words } from '../../words/words.ts';
 import type { Calculated } from '../calculated-size.ts';
-import type { CardSize } from '../card.ts';
+import type { CardSize, Copy } from '../card.ts';
 import type { FootText, SizeText } from './card-text.ts';
 import { sizeNumber } from './label-line.ts';
+import { saidTo } from './said-to.ts';
 
 /**
- * The size block: the longer foot, the room in front of it, and what the sums make of that. `withFeet` draws both feet
- * with their lengths; a fitter's copy has every measure in a table instead.
+ * The size block: the longer foot, the room in front of it, and what the sums make of that. A customer's copy draws
+ * both feet with their lengths; a fitter's has every measure in a table instead, and speaks of the feet, not of "yours".
  */
-export function sizeText(size: CardSize, withFeet: boolean, words: Words): SizeText {
-  const heading = words.say('card.size.heading');
-  const notes = size.findings.map((finding) => words.say(`finding.${finding.code}`, finding.data));
+export function sizeText(size: CardSize, copy: Copy, words: Words): SizeText {
+  const withFeet = copy === 'customer';
+  const heading = words.say(saidTo({ copy }, 'card.size.heading'));
+  const notes = size.findings.map(({ code, data }) => {
+    const own = saidTo({ copy }, `finding.${code}`);
+    return words.say(words.has(own) ? own : `finding.${code}`, data);
+  });
   if (size.footLength === undefined) return { heading, rows: [], notes: [words.say('card.size.none'), ...notes] };
   // A length known to a millimetre or worse is not written to a tenth.
   const whole = size.doubt >= 1 || Number.isInteger(size.footLength);

@@ -35,7 +35,7 @@ export function textOf(facts: CardFacts, words: Words, pictures = NO_PICTURES): 
     lineUps: lineUpsText(facts, words),
     strips: stripsText(facts, words),
     tasks: tasksText(facts, letters, words),
-    ...(facts.size ? { size: sizeText(facts.size, facts.bench === undefined, words) } : {}),
+    ...(facts.size ? { size: sizeText(facts.size, facts.copy, words) } : {}),
     sizeFirst: facts.justSize,
     notes: {
       choices:
