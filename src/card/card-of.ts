@@ -1,3 +1,4 @@
+import { type Answer, SHARES } from '../flow/answers.ts';
 import type { Activity, Knowledge } from '../flow/knowledge.ts';
 import type { Line } from '../pipeline.ts';
 import { factsOf } from '../profile/facts.ts';
@@ -5,6 +6,7 @@ import type { Facts, Profile } from '../profile/profile.ts';
 import { profileOf } from '../profile/profile-of.ts';
 import { followUpWeeks } from '../shortlist/follow-up.ts';
 import type { LabelSystem, Stock } from '../stock/shoe.ts';
+import { effectiveAnswers } from '../visit/effective.ts';
 import type { Visit } from '../visit/visit.ts';
 import { benchOf } from './bench.ts';
 import { type Calculated, calculatedSizes, labelsDiffer } from './calculated-size.ts';
@@ -61,6 +63,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const own = tellsHealth ? profile.cautions : [...profile.cautions, ...shown.cautions];
   const cautions = cardCautions(profile.outcome, own, knowledge, health, tellsHealth, fitter);
   const fittersAdvice = new Set(knowledge.advice.filter((row) => row.fitterOnly).map((row) => row.id));
+  const beforeChoosing = new Set(knowledge.advice.filter((row) => row.untilChosen).map((row) => row.id));
   const asked = healthAsked(profile.facts);
   const decided = decisionOf(visit, pairs.lineUps);
   const drawn = profile.outcome === 'shortlist' ? shown.needs : [];
@@ -73,7 +76,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     ticket: context.ticket,
     stockAsOf: context.stock.asOf,
     code: context.code,
-    ...(profile.outcome === 'refer' ? {} : doingOf(activity, profile.facts)),
+    ...(profile.outcome === 'refer' ? {} : doingOf(activity, effectiveAnswers(visit, knowledge.flow)['floors'])),
     lineUps: pairs.lineUps,
     musts: profile.outcome === 'shortlist' ? mustsMet(profile.musts, hiddenMusts) : [],
     justSize: profile.facts['reason'] === 'just-my-size',
@@ -88,6 +91,7 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     advice: (profile.outcome === 'refer' ? [] : shown.advice)
       .filter((item) => tellsHealth || !(item.health || onlyHealth(item.reasons, health)))
       .filter((item) => fitter || !fittersAdvice.has(item.code))
+      .filter((item) => !decided || !beforeChoosing.has(item.code))
       .map(({ code, kind }) => ({ code, kind })),
     healthAsked: asked,
     healthNotes: tellsHealth,
@@ -104,12 +108,13 @@ const mustsMet = (musts: Profile['musts'], hidden: ReadonlySet<string>): CardFac
     .filter(({ attribute }) => attribute !== 'shelf' && !hidden.has(attribute))
     .map(({ attribute, value }) => ({ must: attribute, value }));
 
-/** Activity and floor, as drawn at the head of the card. */
-function doingOf(activity: Activity | undefined, facts: Facts): Pick<CardFacts, 'doing'> {
+/** Activity and the floor met most, as drawn at the head of the card. */
+function doingOf(activity: Activity | undefined, floors: Answer | undefined): Pick<CardFacts, 'doing'> {
   if (!activity) return {};
-  const floors = facts['floors'];
-  const floor = Array.isArray(floors) ? floors[0] : undefined;
-  return { doing: { activity: activity.id, group: activity.group, ...(floor ? { floor } : {}) } };
+  const met = typeof floors === 'object' && !Array.isArray(floors) ? Object.entries(floors) : [];
+  const floor = SHARES.flatMap((share) => met.filter(([, each]) => each === share))[0]?.[0];
+  const isFloor = floor !== undefined && floor !== 'not-sure';
+  return { doing: { activity: activity.id, group: activity.group, ...(isFloor ? { floor } : {}) } };
 }
 
 /** Only a pair that is still on the card is anybody's, and has somebody to come back with it. */

@@ -98,8 +98,11 @@ export interface CardPair {
   readonly lastPair: boolean;
   /** First to fetch, then the second where in doubt. */
   readonly boxes: readonly CardBox[];
-  /** The first box fits by its length though its label is a whole size off the calculated one. */
-  readonly labelBeside?: 'smaller' | 'larger';
+  /**
+   * The first box bears a label a whole size off the calculated one: it fits by its length all the same, or may fit if
+   * the foot, which is not measured, is other than thought (`-unsure`).
+   */
+  readonly labelBeside?: 'smaller' | 'larger' | 'smaller-unsure' | 'larger-unsure';
   readonly reasons: readonly CardMeets[];
   readonly misgivings: readonly CardMeets[];
   readonly unknown: readonly AttributeKey[];

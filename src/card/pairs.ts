@@ -98,15 +98,16 @@ function pairOf(
   };
 }
 
-/** Said only where something better than the labels themselves judged the length. */
+/** Of a box that fits, only where something better than the labels themselves judged the length. */
 function besideCalculated(
   { boxes: [fit] }: Entry,
   first: LabelSystem,
   calculated: Calculated | undefined,
 ): Pick<CardPair, 'labelBeside'> {
-  if (!fit || !calculated || fit.fits !== 'yes' || fit.by === 'formula') return {};
-  const beside = labelBeside(boxOf(fit.box, first), calculated);
-  return beside ? { labelBeside: beside } : {};
+  const beside = fit && calculated && labelBeside(boxOf(fit.box, first), calculated);
+  if (!beside) return {};
+  if (fit.fits === 'maybe') return { labelBeside: `${beside}-unsure` };
+  return fit.by === 'formula' ? {} : { labelBeside: beside };
 }
 
 /** A box by what is printed on it. The usual width goes without saying. */

@@ -192,6 +192,8 @@ export interface AdviceRow extends Backing {
   readonly kind: 'sock' | 'lacing' | 'insole' | 'size' | 'habit';
   readonly health?: true;
   readonly fitterOnly?: true;
+  /** About measuring, trying and choosing: of no use on the card of a pair that is chosen. */
+  readonly untilChosen?: true;
 }
 
 /** One published source. */

@@ -67,3 +67,20 @@ for (const [language, size] of [
     await expect(undo).toBeDisabled();
   });
 }
+
+test('a fitter who takes back a measure from another tab is told that it is gone', async ({ page }) => {
+  await openState(page, 'bench-profile');
+  await showView(page, 'measure');
+  const length = page.locator('input[name="length-left"]');
+  const before = await length.inputValue();
+  await length.fill('248');
+  await length.blur();
+  await showView(page, 'profile');
+  const undo = page.locator('lw-ticket .undo');
+  await expect(undo).toHaveAccessibleName('Undo: Measure');
+  await tap(undo);
+  await expect(page.locator('.taken-back')).toHaveText('Taken back: Measure');
+  await showView(page, 'measure');
+  await expect(page.locator('.taken-back')).toHaveText('');
+  await expect(length).toHaveValue(before);
+});

@@ -60,7 +60,7 @@ describe('a box that bears another size than the calculated one', () => {
     expect(labelBeside({ labels: [{ system: 'uk', label: '8.5' }], place: 'A1' }, own)).toBeUndefined();
   });
 
-  it('says at the pair that it is as long inside, only where more than its labels tells so', () => {
+  it('says at the pair that it is as long inside, or to measure first where that is a guess', () => {
     const told = storyNames.flatMap((story) => {
       const facts = sampleFacts(story, copyFor('a5'));
       const texts = textOf(facts, sampleWords('en')).lineUps.flatMap(({ pairs }) => pairs);
@@ -69,11 +69,18 @@ describe('a box that bears another size than the calculated one', () => {
         .flatMap(({ pairs }) => pairs)
         .flatMap(({ labelBeside: way }, at) => (way ? [{ way, fit: fits[at], notes: texts[at]?.notes ?? [] }] : []));
     });
-    expect(new Set(told.map(({ way }) => way))).toEqual(new Set(['smaller', 'larger']));
+    const says = {
+      smaller: 'a smaller number than yours',
+      larger: 'a bigger number than yours',
+      'smaller-unsure': 'smaller number: measure first',
+      'larger-unsure': 'bigger number: measure first',
+    } as const;
+    expect(new Set(told.map(({ way }) => way))).toEqual(new Set(Object.keys(says)));
     for (const { way, fit, notes } of told) {
-      expect(notes[0]).toContain(way === 'smaller' ? 'a smaller number than yours' : 'a bigger number than yours');
-      expect(fit?.by).not.toBe('formula');
-      expect(fit?.fits).toBe('yes');
+      expect(notes[0]).toContain(says[way]);
+      // Whether it fits is a guess until somebody measures, or it is known, and then by more than the label.
+      if (way.endsWith('-unsure')) expect(fit?.fits).toBe('maybe');
+      else expect([fit?.fits, fit?.by === 'formula']).toEqual(['yes', false]);
     }
   });
 });

@@ -55,6 +55,7 @@ export const adviceSchema = z.strictObject({
   kind: z.enum(['sock', 'lacing', 'insole', 'size', 'habit']),
   health: isTrue,
   fitterOnly: isTrue,
+  untilChosen: isTrue,
 });
 
 export const sourceSchema = z.strictObject({

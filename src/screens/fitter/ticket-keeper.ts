@@ -14,6 +14,8 @@ import { type MovedAtBench, movedBetween } from './moved-text.ts';
 import type { MarkWish } from './pull-list-panel.ts';
 import { addTally } from './tally.ts';
 import type { Closed } from './ticket-work.ts';
+import { changedPart } from './undone-where.ts';
+import type { View } from './views.ts';
 
 /** Where a ticket is kept and its line worked out; the screen that shows it. */
 export interface KeeperHost extends ReactiveControllerHost {
@@ -63,6 +65,12 @@ export class TicketKeeper implements ReactiveController {
 
   get canUndo(): boolean {
     return this.#undone.length > 0;
+  }
+
+  /** The part of the ticket in which Undo would take something back. */
+  get undoesIn(): View | undefined {
+    const before = this.#undone.at(-1);
+    return before && this.ticket && changedPart(before, this.ticket);
   }
 
   /** Looks again at each coming back: another tab may have changed the ticket, another customer the stock. */

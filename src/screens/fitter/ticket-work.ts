@@ -54,6 +54,8 @@ export class TicketWork extends LightElement {
   @state() private view: View = 'profile';
   /** What the part in front would take back of its own steps; empty where there is nothing. */
   @state() private lastStep = '';
+  /** What Undo took back last, while nothing else was done. */
+  @state() private takenBack = '';
   private readonly kept = new TicketKeeper(this);
   private bar: Element | null = null;
   private readonly barWatch = new ResizeObserver(() =>
@@ -91,14 +93,27 @@ export class TicketWork extends LightElement {
     return this.view === 'measure' || this.view === 'feet';
   }
 
+  /** What Undo would take back, by name: a step of the part in front, else the part of the ticket it was made in. */
+  private get undoes(): string {
+    if (this.ownSteps) return this.lastStep;
+    const part = this.kept.undoesIn;
+    return part === undefined ? '' : this.words.say(`bench.view.${part}`);
+  }
+
   private undo(): void {
-    if (!this.ownSteps) this.kept.undo();
-    else if (this.lastStep !== '') this.querySelector<OwnSteps>('lw-measure, lw-try-on')?.undo();
+    if (this.ownSteps) {
+      if (this.lastStep !== '') this.querySelector<OwnSteps>('lw-measure, lw-try-on')?.undo();
+      return;
+    }
+    // A step of another part is out of sight: that it is gone has to be said.
+    this.takenBack = this.undoes;
+    this.kept.undo();
   }
 
   private show(view: View): void {
     this.view = view;
     this.lastStep = '';
+    this.takenBack = '';
     void LOADERS[view]?.();
     // Each view begins at its top, with its notes folded: what is to be filled in is in sight.
     for (const notes of this.querySelectorAll<HTMLDetailsElement>('lw-bench-cautions details')) notes.open = false;
@@ -131,7 +146,8 @@ export class TicketWork extends LightElement {
           ${work ? headSaid(work.line.profile, kept.asksFirst, words) : nothing}
           <div class="ticket-acts">
             ${work ? viewsNav(this.view, (view) => this.show(view), words) : nothing}
-            ${undoButton(this.ownSteps ? this.lastStep !== '' : kept.canUndo, this.lastStep, () => this.undo(), words)}
+            <span role="status" class="soft taken-back">${this.takenBack ? words.say('measure.undone', { what: this.takenBack }) : nothing}</span>
+            ${undoButton(this.ownSteps ? this.lastStep !== '' : kept.canUndo, this.undoes, () => this.undo(), words)}
           </div>
         </div>
         ${work && ticket ? this.glance(ticket, work) : nothing}
@@ -161,6 +177,7 @@ export class TicketWork extends LightElement {
 
   private readonly changed = (event: Event): void => {
     event.stopPropagation();
+    this.takenBack = '';
     this.kept.apply((event as CustomEvent<Change>).detail);
   };
 
