@@ -56,7 +56,10 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
   const privacy = { health, tellsHealth, hiddenMusts, withFrom: fitter };
   const first = labelSystem(visit);
   const calculated = calculatedOf(shown, first);
-  const isDecided = visit.choice?.kind === 'pair';
+  const { choice } = visit;
+  const isDecided =
+    choice?.kind === 'pair' &&
+    shortlist.lineUps.some(({ entries }) => entries.some(({ shoe }) => shoe.id === choice.shoe));
   const pairs = pairsOf(shortlist.lineUps, first, privacy, context.letters, calculated[0], isDecided);
   const activity = knowledge.activities.find((row) => row.id === profile.facts['activity']);
   // What also follows from an open answer stays said, whatever a health answer adds to its reasons.
@@ -76,7 +79,9 @@ export function cardOf(line: Line, context: CardContext): CardFacts {
     ticket: context.ticket,
     stockAsOf: context.stock.asOf,
     code: context.code,
-    ...(profile.outcome === 'refer' ? {} : doingOf(activity, effectiveAnswers(visit, knowledge.flow)['floors'])),
+    ...(profile.outcome === 'refer'
+      ? {}
+      : doingOf(activity, profile.facts, effectiveAnswers(visit, knowledge.flow)['floors'])),
     lineUps: pairs.lineUps,
     musts: profile.outcome === 'shortlist' ? mustsMet(profile.musts, hiddenMusts) : [],
     justSize: profile.facts['reason'] === 'just-my-size',
@@ -108,13 +113,13 @@ const mustsMet = (musts: Profile['musts'], hidden: ReadonlySet<string>): CardFac
     .filter(({ attribute }) => attribute !== 'shelf' && !hidden.has(attribute))
     .map(({ attribute, value }) => ({ must: attribute, value }));
 
-/** Activity and the floor met most, as drawn at the head of the card. */
-function doingOf(activity: Activity | undefined, floors: Answer | undefined): Pick<CardFacts, 'doing'> {
+/** Activity and the floor met most, as drawn at the head of the card; of several alike the first of the table. */
+function doingOf(activity: Activity | undefined, facts: Facts, shares: Answer | undefined): Pick<CardFacts, 'doing'> {
   if (!activity) return {};
-  const met = typeof floors === 'object' && !Array.isArray(floors) ? Object.entries(floors) : [];
-  const floor = SHARES.flatMap((share) => met.filter(([, each]) => each === share))[0]?.[0];
-  const isFloor = floor !== undefined && floor !== 'not-sure';
-  return { doing: { activity: activity.id, group: activity.group, ...(isFloor ? { floor } : {}) } };
+  const floors = Array.isArray(facts['floors']) ? facts['floors'] : [];
+  const met = new Map<string, unknown>(Object.entries(shares ?? {}));
+  const [floor] = SHARES.flatMap((share) => floors.filter((each) => met.get(each) === share));
+  return { doing: { activity: activity.id, group: activity.group, ...(floor ? { floor } : {}) } };
 }
 
 /** Only a pair that is still on the card is anybody's, and has somebody to come back with it. */

@@ -6,8 +6,8 @@ import { tick } from './drawings.ts';
 import { letterDisc } from './letter.ts';
 
 /**
- * The pairs with their reasons and misgivings, `most` of each, one less beside what all of
- * the pairs share; what was not recorded is always said.
+ * The pairs with their reasons and misgivings, `most` of each, one less beside what all of the pairs share; what was
+ * not recorded is always said.
  */
 export function pairsBlock(text: CardText, pen: Pen, width: number, columns: number, most: number): readonly Piece[] {
   const pairs = text.lineUps.flatMap((lineUp) => {

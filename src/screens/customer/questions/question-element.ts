@@ -17,8 +17,8 @@ export abstract class QuestionElement<Q extends Question = Question> extends Lig
 
   /**
    * The bottom row of every question: back, then what this kind needs to go on. Inside a question's second page, back is
-   * `closing` that page. It stays in sight, but for a list to be
-   * `readToItsEnd`: there it stands under the last line, so that nobody says "none of these" of lines they never saw.
+   * `closing` that page. It stays in sight, but for a list to be `readToItsEnd`: there it stands under the last line, so
+   * that nobody says "none of these" of lines they never saw.
    */
   protected foot(onward: unknown = nothing, readToItsEnd = false, closing?: () => void): TemplateResult {
     const back = closing
